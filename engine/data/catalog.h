@@ -1,0 +1,46 @@
+// All aircraft, runways and lessons that go together, checked together.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "base/result.h"
+#include "lesson/scenario.h"
+
+namespace slopewise {
+
+struct DataFile {
+    std::string name;
+    std::string_view text;
+};
+
+struct Catalog {
+    std::vector<Aircraft> aircraft;
+    std::vector<Runway> runways;
+    std::vector<Lesson> lessons;
+};
+
+// What one data file holds, by its "kind".
+using DataEntry = std::variant<Aircraft, Runway, Lesson>;
+Result<DataEntry> read_entry(const DataFile& file);
+
+// Reads every file; problems of all of them are returned together: unreadable files, two entries of one
+// kind with the same id, a lesson that names an aircraft or runway that is not there or whose start
+// cannot be flown.
+Result<Catalog> load_catalog(std::span<const DataFile> files);
+
+// Null when there is none of that id.
+const Aircraft* find_aircraft(const Catalog& catalog, std::string_view id);
+const Runway* find_runway(const Catalog& catalog, std::string_view id);
+const Lesson* find_lesson(const Catalog& catalog, std::string_view id);
+
+// The problems of a lesson against a catalog: names that are not in it, a start that cannot be flown.
+std::vector<Problem> check_lesson(const Catalog& catalog, const Lesson& lesson, const std::string& file);
+
+// The lesson with its aircraft and runway; the lesson must have passed check_lesson.
+Scenario scenario_of(const Catalog& catalog, const Lesson& lesson);
+
+}  // namespace slopewise

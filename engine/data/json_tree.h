@@ -1,0 +1,32 @@
+// A parsed JSON document that remembers the line of every value, so that a message can say where.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "base/result.h"
+
+namespace slopewise {
+
+struct JsonNode {
+    enum class Kind { null, boolean, number, text, list, object };
+
+    Kind kind = Kind::null;
+    int line = 0;
+    bool boolean = false;
+    double number = 0.0;
+    std::string text;
+    std::vector<JsonNode> items;                               // list
+    std::vector<std::pair<std::string, JsonNode>> members;     // object, in the file's order
+};
+
+// Parses UTF-8 JSON (RFC 8259) of at most 1 MiB and 32 levels. A syntax error, a repeated key or a size
+// beyond these is a problem with its line.
+Result<JsonNode> parse_json(std::string_view text, const std::string& file);
+
+// "a number", "an object": for messages.
+std::string_view kind_name(JsonNode::Kind kind);
+
+}  // namespace slopewise

@@ -1,0 +1,29 @@
+// Everything about one flight that does not move: the lesson with its aircraft, runway and lights in
+// hand, and the trimmed state it starts from. Made once, const while flown.
+#pragma once
+
+#include "flight/trim.h"
+#include "lesson/lesson.h"
+#include "world/lights.h"
+
+namespace slopewise {
+
+struct Scenario {
+    Lesson lesson;
+    Aircraft aircraft;
+    Surroundings surroundings;
+    LightBar lights;
+    TrimState start_trim;        // check `flyable` before flying
+    FlightState start_state;
+};
+
+Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Runway& runway);
+
+// The same flight from the other side of the path: high becomes low by the same angle.
+Lesson mirrored(const Lesson& lesson);
+
+// Steady flight down the nominal path at the target speed with landing flap, at a height above the
+// threshold (m): the briefing's power and pitch, and the sink reference.
+TrimState reference_trim(const Scenario& scenario, double height_m);
+
+}  // namespace slopewise

@@ -1,0 +1,20 @@
+// The summary in words: short, spoken English, the same on every screen, sheet and command line.
+#pragma once
+
+#include <string>
+
+#include "review/summary.h"
+
+namespace slopewise {
+
+// "2 white 2 red", "4 red", "no lights in view".
+std::string light_words(int white_count);
+
+// "Worst moment: 410 ft, 1.2 NM out: 0.8° (102 ft) low, 6 kt slow, showing 1 white 3 red."
+// or that nothing left its tolerance.
+std::string worst_sentence(const Summary& summary, const Track& track);
+
+// "Scoring ended at 50 ft wheel height, 0.17 NM from the aim point."
+std::string end_sentence(const Summary& summary);
+
+}  // namespace slopewise
