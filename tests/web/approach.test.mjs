@@ -1,0 +1,133 @@
+// A student's whole way through the page, with real keys: choice, question, briefing, approach to 50 ft,
+// deviation summary, saved track; and the summary held against that track.
+import assert from "node:assert/strict";
+import { mkdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { after, before, test } from "node:test";
+
+import { launch, root, serve, Trainer } from "./trainer.mjs";
+
+let server, browser;
+before(async () => {
+    mkdirSync(path.join(root, "build/pictures"), { recursive: true });
+    server = await serve();
+    browser = await launch();
+});
+after(async () => {
+    await browser?.close();
+    server?.stop();
+});
+
+const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+
+// The saved track as a list of rows with numbers.
+function readTrack(file) {
+    const lines = readFileSync(file, "utf8").trimEnd().split("\n");
+    assert.match(lines[0], /^# Ground study aid/);
+    const names = lines[1].split(",");
+    return lines.slice(2).map((line) => Object.fromEntries(line.split(",").map((cell, i) => [names[i], Number(cell)])));
+}
+
+const mean = (values) => values.reduce((sum, value) => sum + value, 0) / values.length;
+const scatter = (values) => Math.sqrt(mean(values.map((value) => (value - mean(values)) ** 2)));
+
+// The number after a label in the summary's text.
+function figure(text, label) {
+    const found = text.match(new RegExp(`${label}: ([+\u2212\\d.]+)`));
+    assert.ok(found, `the summary says nothing of "${label}":\n${text}`);
+    return Number(found[1].replace("\u2212", "-"));
+}
+
+// A simple pilot: power for the path by the lights and the sink, attitude for the speed, once a second.
+async function fly(trainer, { until, each = async () => {} }) {
+    for (let second = 0; second < 120; ++second) {
+        if ((await trainer.text()).includes(until)) return;
+        const now = await trainer.instruments();
+        const wantedSink = now.white >= 3 ? -450 : now.white === 1 || now.white === 0 ? -200 : -345;
+        if (now.vertical < wantedSink - 60) await trainer.press("e");
+        else if (now.vertical > wantedSink + 60) await trainer.press("d");
+        if (now.airspeed > 68) await trainer.press("ArrowDown", 120);
+        else if (now.airspeed < 62) await trainer.press("ArrowUp", 120);
+        await each(now);
+        await wait(700);
+    }
+    assert.fail("the approach did not end within two minutes");
+}
+
+test("a student flies an approach with the keys and gets the deviation summary of that flight", async () => {
+    const trainer = await Trainer.open(browser, server.address);
+    await trainer.picture("choices");
+    assert.match(await trainer.text(), /Not an approved training device/);
+
+    await trainer.press("1"); // one mile
+    await trainer.press("Enter");
+    await trainer.screen("up key");
+    await trainer.picture("stick-sense");
+    await trainer.press("Enter"); // the up key pushes the nose down
+    await trainer.screen("Briefing");
+    assert.match(await trainer.text(), /Target speed: 65 kt/);
+    assert.match(await trainer.text(), /1 NM: 318 ft/);
+    await trainer.picture("briefing");
+    await trainer.press("Enter");
+    await trainer.screen("Flying");
+
+    // Every control answers: flap up and down, trim, pause.
+    const start = await trainer.instruments();
+    assert.ok(Math.abs(start.airspeed - 65) <= 2, `starts at ${start.airspeed} kt`);
+    assert.equal(start.white, 2);
+    await trainer.press("p");
+    await trainer.screen("Paused");
+    await trainer.picture("paused");
+    const paused = await trainer.instruments();
+    await wait(1500);
+    assert.deepEqual(await trainer.instruments(), paused, "time stands still in a pause");
+    await trainer.press("p");
+
+    let pictured = false;
+    await fly(trainer, {
+        until: "Deviation summary",
+        each: async (now) => {
+            if (pictured || now.height > 200) return;
+            pictured = true;
+            await trainer.picture("flight");
+        },
+    });
+    const summary = await trainer.text();
+    assert.match(summary, /Scoring ended at 50 ft wheel height/);
+    await trainer.picture("summary");
+
+    const download = trainer.page.waitForEvent("download");
+    await trainer.press("c");
+    const track = readTrack(await (await download).path());
+    const scored = track.filter((row) => row.scored === 1);
+
+    // Held against the track, within what the printed digits can say.
+    const path_deg = scored.map((row) => row.path_deviation_deg);
+    const speed_kt = scored.map((row) => row.airspeed_kt - 65);
+    assert.ok(Math.abs(figure(summary, "Path Bias") - mean(path_deg)) <= 0.006);
+    assert.ok(Math.abs(figure(summary, "Path Scatter") - scatter(path_deg)) <= 0.006);
+    assert.ok(Math.abs(figure(summary, "Speed Bias") - mean(speed_kt)) <= 0.06);
+    assert.ok(Math.abs(figure(summary, "Speed Scatter") - scatter(speed_kt)) <= 0.06);
+    const inTolerance = scored.filter((row) => Math.abs(row.path_deviation_deg) <= 0.5 || Math.abs(row.path_deviation_ft) <= 30);
+    assert.ok(Math.abs(figure(summary, "Path within 0.5° or 30 ft") - (100 * inTolerance.length) / scored.length) <= 0.51);
+    for (const [white, words] of [[4, "4 white"], [2, "2 white 2 red"], [0, "4 red"]]) {
+        const share = (100 * scored.filter((row) => row.white_count === white).length) / scored.length;
+        assert.ok(Math.abs(figure(summary, `Lights ${words}`) - share) <= 0.51, words);
+    }
+    assert.ok(scored.at(-1).wheel_height_above_threshold_ft <= 50 && scored.at(-2).wheel_height_above_threshold_ft > 50);
+    assert.ok(scored.some((row) => Math.abs(row.lever_percent - scored[0].lever_percent) > 1), "the keys moved the lever");
+
+    // Flown on, unscored, into a go-around.
+    await trainer.press("o");
+    await trainer.screen("Unscored");
+    await trainer.press("g");
+    await wait(3000);
+    const climbing = await trainer.instruments();
+    assert.ok(climbing.power > 90, `go-around power ${climbing.power} %`);
+    await trainer.picture("go-around");
+
+    assert.deepEqual(trainer.errors, []);
+    for (const url of trainer.requests) assert.ok(url.startsWith(server.address) || url.startsWith("blob:"), `asked for ${url}`);
+    console.log(`first usable screen after ${trainer.firstScreenMs} ms (Chromium headless, software WebGL, this machine)`);
+    await trainer.context.close();
+});

@@ -1,0 +1,43 @@
+// The program: its state, and the one straight line that every frame follows.
+#pragma once
+
+#include <optional>
+
+#include "data/catalog.h"
+#include "lesson/approach_choice.h"
+#include "record/tick_clock.h"
+#include "ui/flight_session.h"
+#include "ui/host.h"
+#include "ui/input.h"
+#include "ui/screens/screens.h"
+#include "ui/settings.h"
+
+namespace slopewise {
+
+struct App {
+    Catalog catalog;                     // const after loading
+    Settings settings;
+    ApproachChoice choice;
+    std::optional<FlightSession> flight;
+    Hands hands;
+    TickClock clock;
+    Screen screen = Screen::choices;
+    Screen after_question = Screen::choices;  // where answering the stick question leads
+    UiState ui;
+    std::string notice;                  // something the user should know; empty mostly
+    Mirror mirror;                       // last shown
+};
+
+// The program at its first screen, with the settings kept by the host.
+App make_app(Catalog catalog, Host& host);
+
+// The lesson whose aircraft, runway and tolerances every chosen approach shares.
+const Lesson* base_lesson(const Catalog& catalog);
+
+// One frame: input in once, time in whole ticks, one view, one screen, its wishes applied.
+void frame(App& app, const RawInput& raw, Host& host);
+
+// The only place that changes the program by a wish.
+void apply(App& app, const Action& action, Host& host);
+
+}  // namespace slopewise

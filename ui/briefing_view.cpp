@@ -1,0 +1,76 @@
+#include <array>
+
+#include "base/units.h"
+#include "lesson/briefing.h"
+#include "ui/format.h"
+#include "ui/input.h"
+#include "ui/views.h"
+
+namespace slopewise {
+namespace {
+
+// The bar as it looks with so many units white: the outermost turn white first.
+LightPicture picture_of(const Scenario& scenario, int white) {
+    std::array<double, 4> from_inner{};
+    for (int i = 0; i < 4; ++i) from_inner[static_cast<std::size_t>(i)] = i >= 4 - white ? 1.0 : 0.0;
+    return light_picture(scenario, from_inner);
+}
+
+std::vector<LabelledValue> number_rows(const Scenario& scenario, const Briefing& briefing) {
+    const std::string flap = scenario.aircraft.flaps[static_cast<std::size_t>(briefing.flap)].name;
+    const double headwind_kt = kt_from_mps(briefing.headwind_mps);
+    return {{"Target speed", number_words(kt_from_mps(briefing.target_cas_mps)), "kt", "indicated"},
+            {"Ground speed", number_words(kt_from_mps(briefing.ground_speed_mps)), "kt",
+             headwind_kt < 0.5 ? "calm" : number_words(headwind_kt) + " kt headwind"},
+            {"Sink", number_words(fpm_from_mps(briefing.sink_mps)), "ft/min", "about ground speed \u00d7 5"},
+            {"Power", number_words(100.0 * briefing.power), "%", "of full"},
+            {"Pitch", signed_words(deg_from_rad(briefing.pitch_rad), 1), "\u00b0", "nose against the horizon"},
+            {"Flap", flap, "", "set at the start"}};
+}
+
+std::vector<LabelledValue> height_rows(const Briefing& briefing) {
+    std::vector<LabelledValue> rows;
+    for (const Briefing::PathHeight& point : briefing.heights) {
+        const double distance_nm = nm_from_m(point.distance_m);
+        rows.push_back({number_words(distance_nm, distance_nm < 1.0 ? 1 : 0) + " NM",
+                        number_words(ft_from_m(point.height_m)), "ft", ""});
+    }
+    return rows;
+}
+
+std::string start_meaning(const Briefing& briefing) {
+    const double offset_deg = deg_from_rad(briefing.start_offset_rad);
+    if (offset_deg > 0.25) return "You start high: less power, nose down a little to keep the speed.";
+    if (offset_deg < -0.25) return "You start low: more power first, then hold the attitude.";
+    return "You start on the path, trimmed. Leave it alone.";
+}
+
+std::vector<BriefingView::Expectation> light_rows(const Scenario& scenario, const Briefing& briefing) {
+    std::vector<BriefingView::Expectation> rows{
+        {"At the start", picture_of(scenario, briefing.white_at_start), start_meaning(briefing)}};
+    rows.push_back({"On the path", picture_of(scenario, briefing.white_on_path), "Keep it so with small changes."});
+    rows.push_back({"A little high", picture_of(scenario, 3), "A little less power."});
+    rows.push_back({"A little low", picture_of(scenario, 1), "A little more power."});
+    rows.push_back({"Far too low", picture_of(scenario, 0), "Power now. If it stays, go around."});
+    return rows;
+}
+
+}  // namespace
+
+BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
+    const Briefing briefing = make_briefing(scenario);
+    BriefingView view;
+    view.title = scenario.lesson.title;
+    view.aim = scenario.lesson.aim;
+    view.numbers = number_rows(scenario, briefing);
+    view.heights = height_rows(briefing);
+    view.lights = light_rows(scenario, briefing);
+    view.reminders = {"The aim point is the one spot that does not move. Keep it still.",
+                      "Look out; glance at the airspeed; look out again.",
+                      "Below 200 ft leave the lights alone: small power, steady attitude.",
+                      "The altimeter is set to read height above the runway."};
+    view.keys = key_hints(settings);
+    return view;
+}
+
+}  // namespace slopewise

@@ -1,0 +1,54 @@
+// From keys and the mouse to what the hands hold: a stick that springs back to trim, a throttle lever
+// that stays, flap steps, trim, and the wishes that are not controls (pause, again, go around).
+#pragma once
+
+#include <array>
+#include <optional>
+
+#include "flight/controls.h"
+#include "ui/action.h"
+#include "ui/screens/screens.h"
+#include "ui/settings.h"
+#include "ui/view.h"
+
+namespace slopewise {
+
+// The keys the program knows, named by their place on a common keyboard.
+enum class Key { up, down, e, d, r, f, u, j, g, x, p, s, n, m, c, o, one, two, three, space, escape, count };
+
+struct RawInput {
+    double wall_s = 0.0;                                                  // a clock that never runs back
+    std::array<bool, static_cast<std::size_t>(Key::count)> held{};
+    std::array<bool, static_cast<std::size_t>(Key::count)> pressed{};    // went down since the last frame
+
+    std::optional<double> controller_stick;  // -1 pushed ... +1 pulled; empty: no controller
+
+    bool is_held(Key key) const { return held[static_cast<std::size_t>(key)]; }
+    bool was_pressed(Key key) const { return pressed[static_cast<std::size_t>(key)]; }
+};
+
+// The hands between frames.
+struct Hands {
+    ControlPositions at;
+    double stick_held_s = 0.0;      // how long a stick key has been down
+    double lever_held_s = 0.0;
+    bool mouse_has_stick = false;
+    bool controller_has_stick = false;  // from its first movement until a stick key is used
+    double last_wall_s = 0.0;
+};
+
+struct Wishes {
+    ControlPositions controls;
+    Actions actions;
+};
+
+// Moves the hands by the time since the last frame and says what they hold. `flap_count` limits flap.
+Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, int flap_count);
+
+// The shortcuts of a screen that is read, not flown; what is focused answers to Tab, arrows and Enter itself.
+Actions read_shortcuts(const RawInput& raw, Screen screen);
+
+// The keys in words, in the sense the user chose.
+std::vector<KeyHint> key_hints(const Settings& settings);
+
+}  // namespace slopewise

@@ -1,0 +1,44 @@
+#include "ui/make_view.h"
+
+#include "ui/app.h"
+#include "ui/mirror.h"
+#include "ui/views.h"
+
+namespace slopewise {
+namespace {
+
+const std::vector<std::string> cautions{
+    "Ground study aid. Not an approved training device: time may not be logged or credited.",
+    "Not for use in flight. The airfield and the aircraft are invented.",
+    "Your flight manual, your instructor and the local rules come first.",
+};
+
+Scenario shown_scenario(const App& app) { return scenario_of(app.catalog, lesson_of(app.choice, *base_lesson(app.catalog))); }
+
+SoundView sound_view(const FlightView& flight, const Settings& settings) {
+    const InstrumentsView& shown = flight.instruments;
+    return {settings.sound && !flight.paused, shown.power_percent / 100.0, shown.airspeed_kt, shown.stall_warning};
+}
+
+}  // namespace
+
+View make_view(const App& app) {
+    View view;
+    view.caution = cautions;
+    view.version = SLOPEWISE_VERSION;
+    view.notice = app.notice;
+    switch (app.screen) {
+        case Screen::choices: view.choice = choice_view(app.choice, shown_scenario(app)); break;
+        case Screen::stick_sense: break;
+        case Screen::briefing: view.briefing = briefing_view(shown_scenario(app), app.settings); break;
+        case Screen::flight:
+            view.flight = flight_view(*app.flight, app.settings, app.clock.fraction());
+            view.sound = sound_view(view.flight, app.settings);
+            break;
+        case Screen::summary: view.summary = summary_view(*app.flight); break;
+    }
+    view.mirror = make_mirror(app.screen, view);
+    return view;
+}
+
+}  // namespace slopewise

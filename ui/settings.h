@@ -1,0 +1,24 @@
+// What the user chose once and the program keeps.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/result.h"
+
+namespace slopewise {
+
+struct Settings {
+    std::optional<bool> up_key_pushes;  // the up key lowers the nose, as a stick pushed forward; unset: ask
+    bool sound = true;
+};
+
+inline constexpr std::string_view settings_key = "slopewise-settings";
+
+std::string settings_text(const Settings& settings);
+
+// An empty text gives the defaults; a damaged one its problems.
+Result<Settings> parse_settings(std::string_view text);
+
+}  // namespace slopewise

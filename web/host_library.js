@@ -1,0 +1,55 @@
+// What the program asks of the browser, linked in as an Emscripten library (see host_web.cpp).
+addToLibrary({
+    $slopewisePage: { hidden: 0 },
+
+    slopewise_watch_page__deps: ["$slopewisePage"],
+    slopewise_watch_page: () => {
+        document.addEventListener("visibilitychange", () => {
+            if (document.hidden) slopewisePage.hidden = 1;
+        });
+    },
+
+    slopewise_take_hidden__deps: ["$slopewisePage"],
+    slopewise_take_hidden: () => {
+        const hidden = slopewisePage.hidden;
+        slopewisePage.hidden = 0;
+        return hidden;
+    },
+
+    // Storage may be refused altogether (private windows): then nothing is kept, and nothing breaks.
+    slopewise_load__deps: ["$stringToNewUTF8", "$UTF8ToString"],
+    slopewise_load: (key) => {
+        try {
+            const text = localStorage.getItem(UTF8ToString(key));
+            return text === null ? 0 : stringToNewUTF8(text);
+        } catch {
+            return 0;
+        }
+    },
+
+    slopewise_save__deps: ["$UTF8ToString"],
+    slopewise_save: (key, text) => {
+        try {
+            localStorage.setItem(UTF8ToString(key), UTF8ToString(text));
+            return 1;
+        } catch {
+            return 0;
+        }
+    },
+
+    slopewise_offer_file__deps: ["$UTF8ToString"],
+    slopewise_offer_file: (name, mediaType, text) => {
+        const blob = new Blob([UTF8ToString(text)], { type: UTF8ToString(mediaType) });
+        const link = document.createElement("a");
+        link.href = URL.createObjectURL(blob);
+        link.download = UTF8ToString(name);
+        link.click();
+        setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+    },
+
+    slopewise_show_mirror__deps: ["$UTF8ToString"],
+    slopewise_show_mirror: (screen, instruments) => {
+        document.getElementById("mirror").textContent = UTF8ToString(screen);
+        document.getElementById("instruments").textContent = UTF8ToString(instruments);
+    },
+});

@@ -1,0 +1,62 @@
+// The browser host: local storage, downloads, the page's text mirror and visibility, through the
+// functions of host_library.js.
+#include <cstdlib>
+
+#include "ui/platform/devices.h"
+#include "ui/platform/make_host.h"
+
+extern "C" {
+// host_library.js. Strings are UTF-8; slopewise_load returns memory to be freed, or null.
+char* slopewise_load(const char* key);
+int slopewise_save(const char* key, const char* text);  // 1: kept, 0: refused
+void slopewise_offer_file(const char* name, const char* media_type, const char* text);
+void slopewise_show_mirror(const char* screen, const char* instruments);
+int slopewise_take_hidden();  // 1: the page was hidden since the last call
+void slopewise_watch_page();
+}
+
+namespace slopewise {
+namespace {
+
+class WebHost : public Host {
+public:
+    WebHost() { slopewise_watch_page(); }
+
+    std::vector<HostEvent> take_events() override {
+        std::vector<HostEvent> events;
+        if (slopewise_take_hidden() != 0) events.push_back(HostEvent::hidden);
+        if (refused_) events.push_back(HostEvent::storage_failed);
+        refused_ = false;
+        return events;
+    }
+
+    std::string load(std::string_view key) override {
+        char* kept = slopewise_load(std::string(key).c_str());
+        std::string text = kept != nullptr ? kept : "";
+        std::free(kept);
+        return text;
+    }
+
+    void save(std::string_view key, std::string_view text) override {
+        refused_ = slopewise_save(std::string(key).c_str(), std::string(text).c_str()) == 0;
+    }
+
+    void offer_file(std::string_view name, std::string_view media_type, std::string_view text) override {
+        slopewise_offer_file(std::string(name).c_str(), std::string(media_type).c_str(), std::string(text).c_str());
+    }
+
+    void play(const SoundView& sound) override { slopewise::play(sound); }
+
+    void show_mirror(std::string_view screen, std::string_view instruments) override {
+        slopewise_show_mirror(std::string(screen).c_str(), std::string(instruments).c_str());
+    }
+
+private:
+    bool refused_ = false;
+};
+
+}  // namespace
+
+std::unique_ptr<Host> make_host() { return std::make_unique<WebHost>(); }
+
+}  // namespace slopewise
