@@ -63,7 +63,8 @@ const JsonNode* Fields::find(std::string_view key, bool required, JsonNode::Kind
     return nullptr;
 }
 
-bool Fields::has(std::string_view key) const {
+bool Fields::has(std::string_view key) {
+    known_.emplace_back(key);
     return std::any_of(node_->members.begin(), node_->members.end(), [&](const auto& m) { return m.first == key; });
 }
 
@@ -84,10 +85,7 @@ double Fields::number(std::string_view key, Range allowed) {
 }
 
 double Fields::number_or(std::string_view key, double otherwise, Range allowed) {
-    if (!has(key)) {
-        known_.emplace_back(key);
-        return otherwise;
-    }
+    if (!has(key)) return otherwise;
     return number(key, allowed);
 }
 
@@ -111,10 +109,7 @@ std::string Fields::text(std::string_view key, std::size_t longest) {
 }
 
 std::string Fields::text_or(std::string_view key, std::string otherwise, std::size_t longest) {
-    if (!has(key)) {
-        known_.emplace_back(key);
-        return otherwise;
-    }
+    if (!has(key)) return otherwise;
     return text(key, longest);
 }
 

@@ -36,7 +36,8 @@ public:
     // A nested object; a missing one is reported and reads as empty without further reports.
     Fields object(std::string_view key);
     std::vector<Fields> list(std::string_view key, std::size_t least, std::size_t most);
-    bool has(std::string_view key) const;
+    // Whether an optional field stands there; it then counts as known.
+    bool has(std::string_view key);
 
     // A problem with a field, found by the caller.
     void report(std::string_view key, std::string what, std::string allowed);

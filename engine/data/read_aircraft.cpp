@@ -15,6 +15,7 @@ Wing read_wing(Fields fields) {
     wing.lift_slope_per_rad = fields.number("lift_slope_per_rad", {2.0, 7.0});
     wing.zero_lift_drag = fields.number("zero_lift_drag", {0.005, 0.2});
     wing.oswald = fields.number("oswald_efficiency", {0.4, 1.0});
+    wing.separation_drag = fields.number("separation_drag", {0.0, 3.0});
     wing.stall_rounding = fields.number("stall_rounding", {0.01, 0.5});
     wing.warning_margin_rad = rad_from_deg(fields.number("stall_warning_margin_deg", {0.5, 10.0}));
     fields.finish();

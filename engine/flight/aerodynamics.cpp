@@ -10,6 +10,15 @@ namespace {
 // Beyond the stall the wing turns into a flat plate over this much more of (linear) lift coefficient.
 constexpr double plate_range = 1.2;
 
+// The flow begins to leave the wing well before the stall, and drag grows faster than the polar's parabola from
+// this share of the greatest lift on: the back side of the power curve. Common practice, no source.
+constexpr double separation_onset = 0.7;
+
+double separation_drag(const Wing& wing, double lift, double max_lift) {
+    const double beyond = lift - separation_onset * max_lift;
+    return beyond > 0.0 ? wing.separation_drag * square(beyond) : 0.0;
+}
+
 // The lift curve with its top rounded by a parabola of half-width `rounding` about the corner where the
 // straight line would meet the greatest lift: value and slope are continuous.
 double rounded_lift(double linear, double max_lift, double rounding) {
@@ -48,7 +57,8 @@ Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const Flap
     const double aspect_ratio = square(wing.span_m) / wing.area_m2;
     const double induced = induced_drag_share(wing_height_m / wing.span_m) * square(attached) /
                            (pi * wing.oswald * aspect_ratio);
-    Coefficients result{attached, wing.zero_lift_drag + flap.drag_increment + induced};
+    Coefficients result{attached, wing.zero_lift_drag + flap.drag_increment + induced +
+                                      separation_drag(wing, attached, flap.max_lift)};
     if (plate > 0.0) {
         const double sine = exact::sin(alpha_rad), cosine = exact::cos(alpha_rad);
         result.lift = lerp(attached, 2.0 * sine * cosine, plate);  // Newtonian flat plate

@@ -23,6 +23,7 @@ struct Wing {
     double lift_slope_per_rad = 0.0;
     double zero_lift_drag = 0.0;
     double oswald = 0.0;             // span efficiency, 0 to 1
+    double separation_drag = 0.0;    // drag coefficient per square of lift coefficient beyond 0.7 of the greatest
     double stall_rounding = 0.0;     // half-width of the rounding of the lift curve, in lift coefficient
     double warning_margin_rad = 0.0; // the stall warning sounds this far before the stall
 };
