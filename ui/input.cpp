@@ -104,6 +104,9 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::one, ChooseDistance{1});
         on(Key::two, ChooseDistance{2});
         on(Key::three, ChooseDistance{3});
+    } else if (screen == Screen::stick_sense) {  // the question is answered by the very key
+        on(Key::up, AnswerStickSense{true});
+        on(Key::down, AnswerStickSense{false});
     } else if (screen == Screen::summary) {
         on(Key::n, RestartSame{});
         on(Key::m, RestartMirrored{});

@@ -64,7 +64,7 @@ std::string screen_text(Screen screen, const View& view) {
     const std::string text = view.notice.empty() ? "" : view.notice + "\n";
     switch (screen) {
         case Screen::choices: return text + choices_text(view);
-        case Screen::stick_sense: return text + "Which should the up key do: push the nose down, or pull it up?";
+        case Screen::stick_sense: return text + "Which key should lower the nose? Press it: the up key or the down key.";
         case Screen::briefing: return text + briefing_text(view.briefing);
         case Screen::flight: return text + flight_text(view.flight);
         case Screen::summary: return text + summary_text(view.summary);

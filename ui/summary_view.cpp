@@ -36,15 +36,21 @@ GateRow gate_row(const Scenario& scenario, const GateValue& gate) {
     return row;
 }
 
+// Which side a bias lies on, or neither when it rounds to nothing.
+std::string bias_note(double bias, double nothing, const char* plus, const char* minus) {
+    if (bias > nothing) return plus;
+    return bias < -nothing ? minus : "neither way";
+}
+
 std::vector<LabelledValue> path_figures(const Summary& summary) {
     const double bias_deg = deg_from_rad(summary.path_rad.bias);
-    return {{"Bias", signed_words(bias_deg, 2), "\u00b0", bias_deg > 0.0 ? "mostly high" : "mostly low"},
+    return {{"Bias", signed_words(bias_deg, 2), "\u00b0", bias_note(bias_deg, 0.005, "mostly high", "mostly low")},
             {"Scatter", number_words(deg_from_rad(summary.path_rad.scatter), 2), "\u00b0", "about that bias"}};
 }
 
 std::vector<LabelledValue> speed_figures(const Summary& summary) {
     const double bias_kt = kt_from_mps(summary.speed_mps.bias);
-    return {{"Bias", signed_words(bias_kt, 1), "kt", bias_kt > 0.0 ? "mostly fast" : "mostly slow"},
+    return {{"Bias", signed_words(bias_kt, 1), "kt", bias_note(bias_kt, 0.05, "mostly fast", "mostly slow")},
             {"Scatter", number_words(kt_from_mps(summary.speed_mps.scatter), 1), "kt", "about that bias"}};
 }
 

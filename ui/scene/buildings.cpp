@@ -1,0 +1,91 @@
+#include "ui/scene/buildings.h"
+
+#include <cmath>
+
+#include "base/interpolate.h"
+
+namespace slopewise {
+
+namespace {
+
+constexpr WorldPoint to_sun{-0.50, -0.55, 0.67};
+
+WorldPoint minus(const WorldPoint& a, const WorldPoint& b) {
+    return {a.x_m - b.x_m, a.y_m - b.y_m, a.z_m - b.z_m};
+}
+double dot(const WorldPoint& a, const WorldPoint& b) { return a.x_m * b.x_m + a.y_m * b.y_m + a.z_m * b.z_m; }
+WorldPoint cross(const WorldPoint& a, const WorldPoint& b) {
+    return {a.y_m * b.z_m - a.z_m * b.y_m, a.z_m * b.x_m - a.x_m * b.z_m, a.x_m * b.y_m - a.y_m * b.x_m};
+}
+
+// One face of a body that is convex: faces turned away are left out, and the rest hide nothing.
+void face(const Painter& painter, std::span<const WorldPoint> corners, const WorldPoint& inside,
+          const Rgb& colour, double presence) {
+    WorldPoint normal = cross(minus(corners[1], corners[0]), minus(corners[2], corners[0]));
+    if (dot(normal, minus(corners[0], inside)) < 0) normal = {-normal.x_m, -normal.y_m, -normal.z_m};
+    const WorldPoint eye{painter.projection.eye_x_m, painter.projection.eye_y_m, painter.projection.eye_z_m};
+    if (dot(normal, minus(eye, corners[0])) <= 0) return;
+    const double sun = std::max(0.0, dot(normal, to_sun) / std::sqrt(dot(normal, normal)));
+    fill(painter, corners, scaled(colour, 0.66 + 0.42 * sun), Edge::coverage, presence);
+}
+
+}  // namespace
+
+void draw_house(const Painter& painter, const House& house) {
+    constexpr double farthest_m = 6000.0;
+    const CameraPoint seen = to_camera(painter.projection, house.middle);
+    if (seen.ahead_m < 40.0 || seen.ahead_m > farthest_m) return;
+    const double scale = pixels_per_m(painter, seen);
+    const double presence = smooth_step(house.length_m * scale / painter.grain_px, 2.6, 5.5);
+    if (presence <= 0) return;
+
+    const double c = std::cos(house.heading_rad), s = std::sin(house.heading_rad);
+    const auto at = [&](double along_m, double aside_m, double up_m) {
+        return WorldPoint{house.middle.x_m + along_m * c - aside_m * s,
+                          house.middle.y_m + along_m * s + aside_m * c, house.middle.z_m + up_m};
+    };
+    const double l = house.length_m / 2, w = house.width_m / 2, wall = house.wall_m, ridge = house.ridge_m;
+    const WorldPoint inside = at(0, 0, wall / 2);
+
+    if (scale * house.length_m < 13.0 * painter.grain_px) {
+        // Too small for faces: a pale line with a darker one upon it.
+        const ScreenPoint foot = to_screen(painter.projection, seen);
+        const double half_px = scale * (house.length_m + house.width_m) / 4,
+                     wall_px = scale * house.wall_m * 0.8, roof_px = scale * (house.ridge_m - house.wall_m);
+        const double clear = clearness(painter.haze, seen.ahead_m), wall_y = foot.y_px - wall_px / 2,
+                     roof_y = foot.y_px - wall_px - roof_px / 2;
+        const auto line = [&](double y_px, double thick_px, const Rgb& colour) {
+            thin_line(painter, {foot.x_px - half_px, y_px}, {foot.x_px + half_px, y_px}, thick_px, thick_px,
+                      mix(painter.haze.colour, colour, clear), presence);
+        };
+        line(wall_y, wall_px, house.wall);
+        line(roof_y, roof_px, house.roof);
+        return;
+    }
+    if (scale * house.length_m > 18.0 * painter.grain_px) {
+        const ScreenPoint foot = to_screen(painter.projection, seen);
+        const double depth_px =
+            scale * house.length_m * std::max(0.02, painter.projection.eye_z_m / seen.ahead_m);
+        soft_patch(
+            painter, {foot.x_px + scale * l * 0.5, foot.y_px - depth_px * 0.15}, scale * (l + w) * 0.95,
+            depth_px * 0.7,
+            mix(painter.haze.colour, rgb_from_bytes(70, 80, 56), clearness(painter.haze, seen.ahead_m)),
+            0.45 * presence);
+    }
+    const WorldPoint long_left[] = {at(-l, -w, 0), at(l, -w, 0), at(l, -w, wall), at(-l, -w, wall)};
+    const WorldPoint long_right[] = {at(-l, w, 0), at(l, w, 0), at(l, w, wall), at(-l, w, wall)};
+    const WorldPoint gable_near[] = {at(-l, -w, 0), at(-l, w, 0), at(-l, w, wall), at(-l, 0, ridge),
+                                     at(-l, -w, wall)};
+    const WorldPoint gable_far[] = {at(l, -w, 0), at(l, w, 0), at(l, w, wall), at(l, 0, ridge),
+                                    at(l, -w, wall)};
+    const WorldPoint roof_left[] = {at(-l, -w, wall), at(l, -w, wall), at(l, 0, ridge), at(-l, 0, ridge)};
+    const WorldPoint roof_right[] = {at(-l, w, wall), at(l, w, wall), at(l, 0, ridge), at(-l, 0, ridge)};
+    face(painter, long_left, inside, house.wall, presence);
+    face(painter, long_right, inside, house.wall, presence);
+    face(painter, gable_near, inside, house.wall, presence);
+    face(painter, gable_far, inside, house.wall, presence);
+    face(painter, roof_left, inside, house.roof, presence);
+    face(painter, roof_right, inside, house.roof, presence);
+}
+
+}  // namespace slopewise

@@ -1,0 +1,163 @@
+// The first screen: what this is, which approach to fly, and the caution.
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+
+#include "ui/screens/choice_figure.h"
+#include "ui/screens/screens.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/paper.h"
+
+namespace slopewise {
+namespace {
+
+constexpr float two_columns_from = 36;  // text sizes across the page
+constexpr float short_below = 27;       // text sizes down the window: a phone on its side
+
+bool is_short() {
+    return ImGui::GetIO().DisplaySize.y <
+           short_below * theme().size[static_cast<std::size_t>(TextSize::text)];
+}
+
+void label(Column& column, std::string_view words) {
+    paragraph(column, TextSize::note, theme().colour.ink_soft, words);
+    gap(column, 0.25f);
+}
+
+void name_and_call(Column& page) {
+    const Palette& c = theme().colour;
+    paragraph(page, TextSize::title, c.ink, "Slopewise", true);
+    paragraph(page, TextSize::text, c.ink_soft,
+              "Practise the picture and the airspeed on a three-degree final approach.");
+    gap(page, is_short() ? 1.0f : 2.0f);
+    rule(page);
+    gap(page, is_short() ? 0.5f : 1.5f);
+    paragraph(page, TextSize::number, c.ink, "Choose an approach, then brief it.", true);
+    gap(page, is_short() ? 0.5f : 1.5f);
+}
+
+void choose_distance(Column& column, const ChoiceView& choice, Actions& actions) {
+    std::vector<std::string> labels;
+    int chosen = -1;
+    for (std::size_t i = 0; i < choice.distances_nm.size(); ++i) {
+        labels.push_back(std::to_string(choice.distances_nm[i]) + " NM");
+        if (choice.distances_nm[i] == choice.distance_nm) chosen = static_cast<int>(i);
+    }
+    label(column, "Start this far from the aim point");
+    const int pressed = choice_row(column, "distance", labels, chosen);
+    if (pressed >= 0)
+        actions.push_back(ChooseDistance{choice.distances_nm[static_cast<std::size_t>(pressed)]});
+}
+
+void choose_position(Column& column, const ChoiceView& choice, Actions& actions) {
+    label(column, "Above, on or below the path");
+    const int pressed = choice_row(column, "position", choice.positions, choice.position);
+    if (pressed >= 0) actions.push_back(ChoosePosition{pressed});
+}
+
+void choose_headwind(Column& column, const ChoiceView& choice, Actions& actions) {
+    label(column, "Headwind");
+    const std::string value = std::to_string(std::lround(choice.headwind_kt));
+    const auto moved =
+        slider(column, {"headwind", value, "kt", "20"}, choice.headwind_kt, choice.max_headwind_kt, 1.0);
+    if (moved) actions.push_back(ChooseHeadwind{*moved});
+}
+
+void choose(Column& column, const ChoiceView& choice, Actions& actions) {
+    choose_distance(column, choice, actions);
+    gap(column, is_short() ? 1.0f : 1.5f);
+    choose_position(column, choice, actions);
+    gap(column, is_short() ? 1.0f : 1.5f);
+    choose_headwind(column, choice, actions);
+}
+
+void brief_it(Column& column, const ChoiceView& choice, Actions& actions) {
+    const Palette& c = theme().colour;
+    if (choice.problem.empty()) {
+        paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
+        gap(column, 1);
+        const std::array<ButtonWords, 1> buttons{{{"Brief it", Weight::primary}}};
+        if (button_row(column, buttons) == 0) actions.push_back(OpenBriefing{});
+        return;
+    }
+    paragraph(column, TextSize::text, c.attention, choice.problem, true);
+    paragraph(column, TextSize::text, c.ink, "Choose another start or less wind.");
+}
+
+float caution_height(const View& view, float width) {
+    float height = grid(1);
+    for (const std::string& line : view.caution) height += paragraph_height(TextSize::note, line, width);
+    if (!view.notice.empty()) height += paragraph_height(TextSize::note, view.notice, width - grid(3));
+    return height;
+}
+
+void caution(Column& page, const View& view) {
+    const Palette& c = theme().colour;
+    rule(page);
+    gap(page, 1);
+    if (!view.notice.empty()) {
+        const float mark = grid(1.5f);
+        mark_out(page.list, {page.left + mark / 2, page.y + line_height(TextSize::note) * 0.42f}, mark,
+                 c.attention);
+        Column beside{page.list, page.left + grid(3), page.width - grid(3), page.y};
+        paragraph(beside, TextSize::note, c.attention, view.notice);
+        page.y = beside.y;
+    }
+    const float bottom = page.y;
+    for (const std::string& line : view.caution) paragraph(page, TextSize::note, c.ink_soft, line);
+    const float version_width = text_extent(TextSize::note, view.version).x;
+    if (page.width > 2 * version_width + grid(90))
+        text_right(page.list, {page.right(), bottom}, TextSize::note, c.ink_soft, view.version);
+}
+
+void figure_in(Column& column, float height, const ChoiceView& choice) {
+    draw_choice_figure(column.list, {column.left, column.y}, {column.right(), column.y + height}, choice);
+    column.y += height;
+}
+
+// What is left of the window for the figure, so that the caution stands at the foot of the sheet.
+float figure_height(const Column& page, float foot) {
+    const float free =
+        ImGui::GetIO().DisplaySize.y - sheet_margin() - foot - grid(2) - (page.y + ImGui::GetScrollY());
+    return std::max(free, grid(24));
+}
+
+}  // namespace
+
+Actions draw_choices(const View& view) {
+    Actions actions;
+    Column page = begin_sheet("choices");
+    name_and_call(page);
+    const float foot = caution_height(view, page.width);
+    if (measure(page) >= two_columns_from) {
+        const float figure = figure_height(page, foot);
+        const std::array<float, 2> shares{0.46f, 0.54f};
+        std::vector<Column> columns = side_by_side(page, shares, 6);
+        choose(columns[0], view.choice, actions);
+        if (is_short()) {
+            figure_in(columns[1],
+                      columns[0].y - columns[1].y - press_height() - line_height(TextSize::text) - grid(2.5f),
+                      view.choice);
+            gap(columns[1], 1.5f);
+            brief_it(columns[1], view.choice, actions);
+        } else {
+            gap(columns[0], 2);
+            brief_it(columns[0], view.choice, actions);
+            figure_in(columns[1], figure, view.choice);
+        }
+        join(page, columns);
+    } else {
+        choose(page, view.choice, actions);
+        gap(page, 2);
+        brief_it(page, view.choice, actions);
+        gap(page, 2.5f);
+        figure_in(page, std::round(page.width * 0.55f), view.choice);
+    }
+    gap(page, 2);
+    caution(page, view);
+    end_sheet(page);
+    return actions;
+}
+
+}  // namespace slopewise

@@ -1,0 +1,229 @@
+// The window with the shelf under it: eyes outside. What floats over the view is small and keeps to its
+// edges.
+#include <algorithm>
+#include <cmath>
+
+#include "ui/scene/scene.h"
+#include "ui/screens/flight_stick.h"
+#include "ui/screens/paused_sheet.h"
+#include "ui/screens/screens.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/figures.h"
+#include "ui/widgets/shelf.h"
+
+namespace slopewise {
+namespace {
+
+constexpr ImGuiWindowFlags window_flags =
+    ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+    ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoBringToFrontOnFocus |
+    ImGuiWindowFlags_NoScrollWithMouse | ImGuiWindowFlags_NoNav;  // the arrows are the stick
+
+constexpr float view_share = 0.75f;           // of the window's height: eyes outside
+constexpr float square_below = 1.5f;          // width to height: below it the instruments need all the width
+constexpr float least_height_for_keys = 600;  // less is a phone, which has none
+constexpr float upright_view_share = 1.3f;    // of the width, at most: lower down there is only the nose
+
+enum class Buttons { beside_shelf, below_shelf, on_strip };
+
+struct Layout {
+    ImVec2 view_max;  // from the window's corner
+    ImVec2 shelf_min, shelf_max;
+    ImVec2 panel_min, panel_max;  // where the buttons stand
+    Buttons buttons = Buttons::beside_shelf;
+    float edge = 0;     // pixels kept free at the view's edges
+    bool keys = false;  // there is room for the key strip
+};
+
+float note_height() { return theme().size[static_cast<std::size_t>(TextSize::note)]; }
+
+// Their widths never change, so that no button moves in flight.
+constexpr ButtonWords go_around_words{"Go around", Weight::shelf, "G"};
+constexpr ButtonWords pause_words{"Pause", Weight::shelf, "P"};
+constexpr ButtonWords fly_on_words{"Fly on", Weight::shelf, "P"};
+constexpr ButtonWords summary_words{"Summary", Weight::plain};
+
+float cap_height() { return std::round(note_height() * 1.12f); }
+
+// The dark strip along the view's lower edge.
+float strip_height(const Layout& layout) {
+    if (layout.buttons == Buttons::on_strip) return press_height() + 2 * grid(0.75f);
+    return layout.keys ? cap_height() + 2 * grid(0.75f) : 0.0f;
+}
+
+float between_buttons() { return std::max(3.0f, grid(0.75f)); }
+
+Layout layout_of(ImVec2 window) {
+    Layout layout;
+    layout.edge = grid(window.y < 500 ? 1.0f : 2.0f);
+    float view_bottom = std::ceil(view_share * window.y);
+    if (window.x < window.y) view_bottom = std::min(view_bottom, std::ceil(upright_view_share * window.x));
+    layout.view_max = {window.x, view_bottom};
+    layout.keys = window.x > window.y && window.y >= least_height_for_keys;
+    layout.shelf_min = {0, view_bottom};
+    layout.shelf_max = window;
+    layout.panel_max = window;
+    const float button = button_width(go_around_words);
+    if (window.x < window.y) {
+        layout.buttons = Buttons::below_shelf;
+        layout.panel_min = {0, window.y - press_height() - 2 * grid(1.5f)};
+        layout.shelf_max.y = layout.panel_min.y;
+    } else if (window.x < square_below * window.y) {
+        layout.buttons = Buttons::on_strip;
+        layout.panel_max.y = view_bottom;
+        layout.panel_min = {window.x - 2 * button - between_buttons() - 2 * layout.edge,
+                            view_bottom - strip_height(layout)};
+    } else {
+        layout.panel_min = {window.x - button - 2 * layout.edge, view_bottom};
+        layout.shelf_max.x = layout.panel_min.x;
+    }
+    return layout;
+}
+
+Actions draw_panel(ImDrawList* list, const Layout& layout, const FlightView& flight, UiState& ui) {
+    if (layout.buttons != Buttons::on_strip)
+        list->AddRectFilled(layout.panel_min, layout.panel_max, theme().colour.shelf);
+    if (layout.buttons == Buttons::beside_shelf)
+        list->AddLine(layout.panel_min, {layout.panel_max.x, layout.panel_min.y}, theme().colour.shelf_edge);
+    const float between = between_buttons();
+    const bool stacked = layout.buttons == Buttons::beside_shelf;
+    const ImVec2 room{layout.panel_max.x - layout.panel_min.x - 2 * layout.edge,
+                      layout.panel_max.y - layout.panel_min.y};
+    const ImVec2 size =
+        stacked
+            ? ImVec2{room.x, std::floor(std::clamp((room.y - 3 * between) / 2, 44.0f, 1.3f * press_height()))}
+            : ImVec2{std::floor((room.x - between) / 2), press_height()};
+    const ImVec2 step = stacked ? ImVec2{0, size.y + between} : ImVec2{size.x + between, 0};
+    const ImVec2 first{layout.panel_min.x + layout.edge,
+                       std::round((layout.panel_min.y + layout.panel_max.y - size.y - step.y) / 2)};
+
+    Actions actions;
+    if (button(list, first, size, go_around_words)) actions.push_back(GoAround{});
+    if (button(list, {first.x + step.x, first.y + step.y}, size, flight.paused ? fly_on_words : pause_words))
+        actions.push_back(TogglePause{});
+    if (!actions.empty()) ui.looking = false;
+    return actions;
+}
+
+// A slip of paper just large enough for one line of words.
+ImVec2 paper_tag(ImDrawList* list, ImVec2 min, std::string_view words, ImU32 ink, bool bold, bool mark) {
+    const float pad = grid(1);
+    const float mark_room = mark ? note_height() + grid(0.5f) : 0.0f;
+    const ImVec2 extent = text_extent(TextSize::note, words, bold);
+    const ImVec2 max{min.x + extent.x + 2 * pad + mark_room, min.y + extent.y + pad};
+    list->AddRectFilled(min, max, theme().colour.paper, grid(0.25f));
+    const float middle = (min.y + max.y) / 2;
+    if (mark) mark_out(list, {min.x + pad + note_height() * 0.4f, middle}, note_height() * 0.6f, ink);
+    text_at(list, {min.x + pad + mark_room, middle - extent.y / 2}, TextSize::note, ink, words, bold);
+    return {max.x - min.x, max.y - min.y};
+}
+
+float paper_tag_width(std::string_view words) {
+    return text_extent(TextSize::note, words, true).x + note_height() + grid(2.5f);
+}
+
+// How it was set up, in the corner: the field of view is stated because angles are what is taught.
+// Returns where the next thing in that corner may stand.
+float draw_setup(ImDrawList* list, const Layout& layout, const FlightView& flight, bool looking) {
+    const float edge = layout.edge;
+    const float width =
+        (layout.buttons == Buttons::below_shelf ? 0.62f : 1.0f) * layout.view_max.x - 2 * edge - grid(2);
+    float y = edge;
+    for (const std::string_view line : broken_lines(TextSize::note, flight.setup, width))
+        y += paper_tag(list, {edge, y}, line, theme().colour.ink_soft, false, false).y;
+    if (flight.paused && looking)
+        y += paper_tag(list, {edge, y}, "Paused. Press the picture for the choices.", theme().colour.ink,
+                       true, false)
+                 .y;
+    return y + grid(1);
+}
+
+// Scoring has ended: said quietly, with the way to the summary.
+Actions draw_unscored(ImDrawList* list, const Layout& layout, const FlightView& flight, float top) {
+    if (flight.scored) return {};
+    const Palette& c = theme().colour;
+    const float edge = layout.edge;
+    const std::string_view words = flight.status.empty() ? std::string_view{"Unscored"} : flight.status;
+    const ImVec2 extent = text_extent(TextSize::note, words, true);
+    const float pad = grid(1);
+    const ImVec2 press{button_width(summary_words), press_height()};
+    const bool beside = extent.x + press.x + 4 * pad < layout.view_max.x - 2 * edge;
+    const ImVec2 size = beside ? ImVec2{extent.x + press.x + 4 * pad, press.y + 2 * pad}
+                               : ImVec2{std::max(extent.x, press.x) + 2 * pad, press.y + extent.y + 3 * pad};
+    list->AddRectFilled({edge, top}, {edge + size.x, top + size.y}, c.paper, grid(0.25f));
+    text_at(list, {edge + pad, beside ? top + (size.y - extent.y) / 2 : top + pad}, TextSize::note, c.ink,
+            words, true);
+    const ImVec2 place{beside ? edge + size.x - pad - press.x : edge + pad, top + size.y - pad - press.y};
+    if (button(list, place, press, summary_words)) return {OpenSummary{}};
+    return {};
+}
+
+// The one short call, always in the same place.
+void draw_caption(ImDrawList* list, const Layout& layout, const FlightView& flight) {
+    if (flight.caption.empty()) return;
+    const float width = paper_tag_width(flight.caption);
+    const ImVec2 min{std::round((layout.view_max.x - width) / 2),
+                     layout.view_max.y - strip_height(layout) - note_height() - grid(3)};
+    paper_tag(list, min, flight.caption, theme().colour.attention, true, true);
+}
+
+// The keys of the hands along the view's lower edge: as many as fit whole.
+void draw_strip(ImDrawList* list, const Layout& layout, const FlightView& flight) {
+    const float height = strip_height(layout);
+    if (height <= 0) return;
+    const Palette& c = theme().colour;
+    const float top = layout.view_max.y - height;
+    const ImU32 veil = (c.shelf & ~IM_COL32_A_MASK) | (176u << IM_COL32_A_SHIFT);
+    list->AddRectFilled({0, top}, layout.view_max, veil);
+    if (!layout.keys) return;
+    const float right =
+        layout.buttons == Buttons::on_strip ? layout.panel_min.x : layout.view_max.x - layout.edge;
+    const float cap_top = std::round(top + (height - cap_height()) / 2);
+    float left = layout.edge;
+    for (const KeyHint& hint : flight.keys) {
+        const float width =
+            key_caps_width(cap_height(), hint.key) + grid(1) + text_extent(TextSize::note, hint.meaning).x;
+        if (left + width > right) break;
+        const float caps = key_caps(list, {left, cap_top}, cap_height(), hint.key, c.dial_ink, c.dial_soft);
+        text_at(list, {left + caps + grid(1), cap_top + (cap_height() - note_height()) / 2}, TextSize::note,
+                c.dial_ink, hint.meaning);
+        left += width + grid(3);
+    }
+}
+
+void add(Actions& actions, const Actions& more) { actions.insert(actions.end(), more.begin(), more.end()); }
+
+}  // namespace
+
+Actions draw_flight(const View& view, UiState& ui) {
+    const FlightView& flight = view.flight;
+    const ImVec2 window = ImGui::GetIO().DisplaySize;
+    const Layout layout = layout_of(window);
+    if (!flight.paused) ui.looking = false;
+
+    ImGui::SetNextWindowPos({0, 0});
+    ImGui::SetNextWindowSize(window);
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0, 0));
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0f);
+    ImGui::Begin("flight", nullptr, window_flags);
+    ImGui::PopStyleVar(2);
+    ImDrawList* list = ImGui::GetWindowDrawList();
+
+    draw_scene(list, {0, 0}, layout.view_max, flight.scene);
+    draw_strip(list, layout, flight);
+    draw_caption(list, layout, flight);
+    const float next = draw_setup(list, layout, flight, ui.looking);
+    const Actions summary = draw_unscored(list, layout, flight, next);
+    Actions actions = draw_shelf(list, layout.shelf_min, layout.shelf_max, flight.instruments);
+    const Actions pressed = draw_panel(list, layout, flight, ui);
+    const Actions stick = mouse_stick(list, {0, 0}, layout.view_max, flight.instruments, !flight.paused, ui);
+    ImGui::End();
+
+    add(actions, summary);
+    add(actions, pressed);
+    add(actions, stick);
+    if (flight.paused && !ui.looking) add(actions, draw_paused_sheet(flight, ui));
+    return actions;
+}
+
+}  // namespace slopewise

@@ -1,0 +1,16 @@
+#include "ui/screens/screens.h"
+
+namespace slopewise {
+
+Actions draw_screen(Screen screen, const View& view, UiState& ui) {
+    switch (screen) {
+    case Screen::choices: return draw_choices(view);
+    case Screen::stick_sense: return draw_stick_sense(view);
+    case Screen::briefing: return draw_briefing(view);
+    case Screen::flight: return draw_flight(view, ui);
+    case Screen::summary: return draw_summary(view);
+    }
+    return {};
+}
+
+}  // namespace slopewise

@@ -1,0 +1,27 @@
+// Every screen of the program: a function from what it shows (and its own small ui state) to actions.
+#pragma once
+
+#include "ui/action.h"
+#include "ui/view.h"
+
+namespace slopewise {
+
+enum class Screen { choices, stick_sense, briefing, flight, summary };
+
+// What a screen remembers between frames that is nobody else's business.
+struct UiState {
+    bool dragging_stick = false;
+    double drag_origin_y = 0;  // pixels
+    bool looking = false;      // paused with the sheet put away, to talk about the picture
+};
+
+Actions draw_choices(const View& view);
+Actions draw_stick_sense(const View& view);
+Actions draw_briefing(const View& view);
+Actions draw_flight(const View& view, UiState& ui);
+Actions draw_summary(const View& view);
+
+// Draws the screen named, over the whole window.
+Actions draw_screen(Screen screen, const View& view, UiState& ui);
+
+}  // namespace slopewise

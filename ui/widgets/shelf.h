@@ -1,0 +1,18 @@
+// The instrument shelf under the window: three dials and four levers, laid out to the room there is.
+#pragma once
+
+#include <imgui.h>
+
+#include "ui/action.h"
+#include "ui/view.h"
+
+namespace slopewise {
+
+// Height that the shelf wants in a window (px): about a quarter.
+float shelf_height(float window_width, float window_height);
+
+// Fills the rectangle. The dials shrink with the room; where they would be too small to read, their
+// digits stand alone, the airspeed's last. Draw inside a Dear ImGui window: the levers can be dragged.
+Actions draw_shelf(ImDrawList* list, ImVec2 min, ImVec2 max, const InstrumentsView& instruments);
+
+}  // namespace slopewise
