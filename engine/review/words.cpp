@@ -16,11 +16,13 @@ std::string format(const char* pattern, Values... values) {
 }
 
 std::string path_words(const Deviations& off) {
+    if (std::abs(deg_from_rad(off.path_rad)) < 0.05) return "on the path";
     return format("%.1f\u00b0 (%.0f ft) %s", std::abs(deg_from_rad(off.path_rad)), std::abs(ft_from_m(off.path_m)),
                   off.path_m < 0.0 ? "low" : "high");
 }
 
 std::string speed_words(const Deviations& off) {
+    if (std::abs(kt_from_mps(off.speed_mps)) < 0.5) return "on speed";
     return format("%.0f kt %s", std::abs(kt_from_mps(off.speed_mps)), off.speed_mps < 0.0 ? "slow" : "fast");
 }
 
