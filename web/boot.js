@@ -100,6 +100,19 @@ async function start() {
 for (const kind of ["wheel", "gesturestart", "contextmenu"]) {
     canvas.addEventListener(kind, (event) => event.preventDefault(), { passive: false });
 }
+// GLFW's own handling of fingers loses taps and drags: the first finger is handed on as the mouse instead.
+for (const [touch, mouse] of [["touchstart", "mousedown"], ["touchmove", "mousemove"], ["touchend", "mouseup"], ["touchcancel", "mouseup"]]) {
+    window.addEventListener(touch, (event) => {
+        if (event.target !== canvas) return;
+        event.preventDefault();
+        event.stopPropagation();
+        const finger = event.changedTouches[0];
+        if (finger.identifier !== 0) return;
+        const at = { clientX: finger.clientX, clientY: finger.clientY, button: 0, buttons: mouse === "mouseup" ? 0 : 1, bubbles: true };
+        canvas.dispatchEvent(new MouseEvent("mousemove", at));
+        if (mouse !== "mousemove") canvas.dispatchEvent(new MouseEvent(mouse, at));
+    }, { capture: true, passive: false });
+}
 canvas.addEventListener("pointerdown", () => canvas.focus({ preventScroll: true }));
 // Keys that scroll or move the focus when nothing has taken them.
 window.addEventListener("keydown", (event) => {

@@ -61,9 +61,9 @@ test("a student flies an approach with the keys and gets the deviation summary o
 
     await trainer.press("1"); // one mile
     await trainer.press("Enter");
-    await trainer.screen("up key");
+    await trainer.screen("Which key should lower the nose");
     await trainer.picture("stick-sense");
-    await trainer.press("Enter"); // the up key pushes the nose down
+    await trainer.press("ArrowUp"); // the up key pushes the nose down
     await trainer.screen("Briefing");
     assert.match(await trainer.text(), /Target speed: 65 kt/);
     assert.match(await trainer.text(), /1 NM: 318 ft/);

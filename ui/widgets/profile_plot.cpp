@@ -134,12 +134,13 @@ void name_above(ImDrawList* list, const Panel& panel, double distance_nm, double
 
 void label_lines(ImDrawList* list, const Panel& panel, const SummaryView& summary) {
     const Palette& colour = theme().colour;
-    // The path and the flown line are named where they are farthest apart in the outer half.
-    double apart_ft = -1, place_nm = 0.62 * panel.far_nm;
+    // The path and the flown line are named where they are farthest apart, clear of the band's own name; a
+    // flight that ended before is not named.
+    double apart_ft = -1, place_nm = 0.7 * panel.far_nm;
     bool flown_is_above = true;
     for (const ProfilePoint& p : summary.profile) {
         const double off_ft = p.height_ft - path_ft(summary, p.distance_nm);
-        if (p.distance_nm < 0.45 * panel.far_nm || p.distance_nm > 0.85 * panel.far_nm ||
+        if (p.distance_nm < 0.58 * panel.far_nm || p.distance_nm > 0.85 * panel.far_nm ||
             std::abs(off_ft) <= apart_ft)
             continue;
         apart_ft = std::abs(off_ft);
@@ -148,7 +149,7 @@ void label_lines(ImDrawList* list, const Panel& panel, const SummaryView& summar
     }
     char words[64];
     std::snprintf(words, sizeof words, "%.3g\xC2\xB0 path", summary.path_deg);
-    const ProfilePoint* point = nearest(summary.profile, place_nm);
+    const ProfilePoint* point = apart_ft >= 0 ? nearest(summary.profile, place_nm) : nullptr;
     const double path_value = path_ft(summary, place_nm);
     if (flown_is_above) name_below(list, panel, place_nm, path_value, words, colour.ink_soft);
     else name_above(list, panel, place_nm, path_value, words, colour.ink_soft);
