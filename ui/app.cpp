@@ -14,7 +14,8 @@ bool flying(const App& app) { return app.screen == Screen::flight && app.flight 
 
 void begin_flight(App& app, Scenario scenario) {
     app.flight = begin_session(std::move(scenario));
-    app.hands = Hands{app.flight->scenario.start_trim.controls, 0.0, 0.0, false, false, app.hands.last_wall_s};
+    app.hands =
+        Hands{app.flight->scenario.start_trim.controls, 0.0, 0.0, false, false, app.hands.last_wall_s};
     app.ui = UiState{};
     app.screen = Screen::flight;
 }
@@ -26,7 +27,8 @@ void pause(App& app) {
 void take_host_events(App& app, const std::vector<HostEvent>& events) {
     for (const HostEvent event : events) {
         if (event == HostEvent::hidden) pause(app);
-        if (event == HostEvent::storage_failed) app.notice = "This browser does not let the page keep settings.";
+        if (event == HostEvent::storage_failed)
+            app.notice = "This browser does not let the page keep settings.";
     }
 }
 
@@ -133,7 +135,9 @@ App make_app(Catalog catalog, Host& host) {
     app.catalog = std::move(catalog);
     Result<Settings> kept = parse_settings(host.load(settings_key));
     if (kept.ok()) app.settings = *kept.value;
-    else app.notice = "The kept settings could not be read (" + to_text(kept.problems.front()) + "); defaults are used.";
+    else
+        app.notice = "The kept settings could not be read (" + to_text(kept.problems.front()) +
+                     "); defaults are used.";
     return app;
 }
 

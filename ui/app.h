@@ -15,7 +15,7 @@
 namespace slopewise {
 
 struct App {
-    Catalog catalog;                     // const after loading
+    Catalog catalog;  // const after loading
     Settings settings;
     ApproachChoice choice;
     std::optional<FlightSession> flight;
@@ -24,8 +24,8 @@ struct App {
     Screen screen = Screen::choices;
     Screen after_question = Screen::choices;  // where answering the stick question leads
     UiState ui;
-    std::string notice;                  // something the user should know; empty mostly
-    Mirror mirror;                       // last shown
+    std::string notice;  // something the user should know; empty mostly
+    Mirror mirror;       // last shown
 };
 
 // The program at its first screen, with the settings kept by the host.

@@ -19,13 +19,14 @@ LightPicture picture_of(const Scenario& scenario, int white) {
 std::vector<LabelledValue> number_rows(const Scenario& scenario, const Briefing& briefing) {
     const std::string flap = scenario.aircraft.flaps[static_cast<std::size_t>(briefing.flap)].name;
     const double headwind_kt = kt_from_mps(briefing.headwind_mps);
-    return {{"Target speed", number_words(kt_from_mps(briefing.target_cas_mps)), "kt", "indicated"},
-            {"Ground speed", number_words(kt_from_mps(briefing.ground_speed_mps)), "kt",
-             headwind_kt < 0.5 ? "calm" : number_words(headwind_kt) + " kt headwind"},
-            {"Sink", number_words(fpm_from_mps(briefing.sink_mps)), "ft/min", "about ground speed \u00d7 5"},
-            {"Power", number_words(100.0 * briefing.power), "%", "of full"},
-            {"Pitch", signed_words(deg_from_rad(briefing.pitch_rad), 1), "\u00b0", "nose against the horizon"},
-            {"Flap", flap, "", "set at the start"}};
+    return {
+        {"Target speed", number_words(kt_from_mps(briefing.target_cas_mps)), "kt", "indicated"},
+        {"Ground speed", number_words(kt_from_mps(briefing.ground_speed_mps)), "kt",
+         headwind_kt < 0.5 ? "calm" : number_words(headwind_kt) + " kt headwind"},
+        {"Sink", number_words(fpm_from_mps(briefing.sink_mps)), "ft/min", "about ground speed \u00d7 5"},
+        {"Power", number_words(100.0 * briefing.power), "%", "of full"},
+        {"Pitch", signed_words(deg_from_rad(briefing.pitch_rad), 1), "\u00b0", "nose against the horizon"},
+        {"Flap", flap, "", "set at the start"}};
 }
 
 std::vector<LabelledValue> height_rows(const Briefing& briefing) {
@@ -48,7 +49,8 @@ std::string start_meaning(const Briefing& briefing) {
 std::vector<BriefingView::Expectation> light_rows(const Scenario& scenario, const Briefing& briefing) {
     std::vector<BriefingView::Expectation> rows{
         {"At the start", picture_of(scenario, briefing.white_at_start), start_meaning(briefing)}};
-    rows.push_back({"On the path", picture_of(scenario, briefing.white_on_path), "Keep it so with small changes."});
+    rows.push_back(
+        {"On the path", picture_of(scenario, briefing.white_on_path), "Keep it so with small changes."});
     rows.push_back({"A little high", picture_of(scenario, 3), "A little less power."});
     rows.push_back({"A little low", picture_of(scenario, 1), "A little more power."});
     rows.push_back({"Far too low", picture_of(scenario, 0), "Power now. If it stays, go around."});

@@ -14,7 +14,8 @@ ChoiceView choice_view(const ApproachChoice& choice, const Scenario& scenario) {
     view.sentence = setup_words(scenario);
     view.aircraft = scenario.aircraft.name;
     view.runway = scenario.surroundings.runway.name;
-    if (!scenario.start_trim.flyable) view.problem = "This cannot be flown: " + scenario.start_trim.reason + ".";
+    if (!scenario.start_trim.flyable)
+        view.problem = "This cannot be flown: " + scenario.start_trim.reason + ".";
     return view;
 }
 

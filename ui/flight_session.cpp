@@ -19,7 +19,8 @@ Events tick_session(FlightSession& session, const Controls& controls) {
     session.instruments = advance_instruments(session.instruments, session.attempt.flight);
     record(session.recording, controls, session.attempt);
     extend(session.track, session.scenario, session.attempt, events);
-    if (events.scoring_ended) session.summary = summarise(session.scenario, session.track, session.attempt.end);
+    if (events.scoring_ended)
+        session.summary = summarise(session.scenario, session.track, session.attempt.end);
     return events;
 }
 

@@ -13,7 +13,7 @@ namespace slopewise {
 struct FlightSession {
     Scenario scenario;
     Attempt attempt;
-    FlightState before;            // one tick ago, to blend the picture
+    FlightState before;  // one tick ago, to blend the picture
     Instruments instruments;
     Recording recording;
     Track track;

@@ -23,7 +23,7 @@ FlightState blended(const FlightSession& session, double blend) {
 
 RunwayView runway_view(const Runway& runway) {
     const AimingPointMarking marking = aiming_point_marking(runway.length_m);
-    return {runway.length_m,  runway.width_m, runway.slope,        runway.aim_distance_m,
+    return {runway.length_m,  runway.width_m,  runway.slope,        runway.aim_distance_m,
             marking.length_m, marking.width_m, marking.inner_gap_m, runway.designator};
 }
 
@@ -32,7 +32,8 @@ SceneView scene_view(const FlightSession& session, double blend) {
     const FlightState flight = blended(session, blend);
     const Point3 eye = eye_position(scenario.aircraft, flight);
     SceneView scene;
-    scene.camera = {eye.x_m, eye.y_m, eye.z_m, flight.pitch_rad - view_depression_rad, rad_from_deg(horizontal_fov_deg)};
+    scene.camera = {eye.x_m, eye.y_m, eye.z_m, flight.pitch_rad - view_depression_rad,
+                    rad_from_deg(horizontal_fov_deg)};
     scene.runway = runway_view(scenario.surroundings.runway);
     scene.lamp_count = scenario.lights.count;
     for (int i = 0; i < scenario.lights.count; ++i) {
@@ -57,7 +58,8 @@ InstrumentsView instruments_view(const FlightSession& session) {
     view.lever_percent = 100.0 * now.lever;
     view.flap_index = now.flap_setting;
     view.flap_position = now.flap_position;
-    for (int i = 0; i < aircraft.flap_count; ++i) view.flap_names.push_back(aircraft.flaps[static_cast<std::size_t>(i)].name);
+    for (int i = 0; i < aircraft.flap_count; ++i)
+        view.flap_names.push_back(aircraft.flaps[static_cast<std::size_t>(i)].name);
     view.trim = now.trim;
     view.stick = now.stick;
     view.stall_warning = stall_warning(scenario, session.attempt);
@@ -74,7 +76,8 @@ std::string caption_words(const FlightSession& session, const InstrumentsView& i
     if (instruments.stall_warning) return "Stall warning: lower the nose";
     const auto flap = static_cast<std::size_t>(instruments.flap_index);
     const double limit_kt = kt_from_mps(session.scenario.aircraft.flaps[flap].max_speed_mps);
-    if (instruments.airspeed_kt > limit_kt) return "Too fast for this flap: limit " + number_words(limit_kt) + " kt";
+    if (instruments.airspeed_kt > limit_kt)
+        return "Too fast for this flap: limit " + number_words(limit_kt) + " kt";
     return {};
 }
 
@@ -90,9 +93,10 @@ std::string status_words(const FlightSession& session) {
 std::string setup_words(const Scenario& scenario) {
     const Start& start = scenario.lesson.start;
     const double offset_deg = deg_from_rad(start.offset_rad);
-    const char* side = offset_deg > 0.05 ? "above the path" : (offset_deg < -0.05 ? "below the path" : "on the path");
-    const double headwind_kt =
-        kt_from_mps(headwind_at_mps(scenario.surroundings.wind, wheel_height_m(scenario.aircraft, scenario.start_state)));
+    const char* side =
+        offset_deg > 0.05 ? "above the path" : (offset_deg < -0.05 ? "below the path" : "on the path");
+    const double headwind_kt = kt_from_mps(
+        headwind_at_mps(scenario.surroundings.wind, wheel_height_m(scenario.aircraft, scenario.start_state)));
     std::string words = number_words(nm_from_m(start.distance_m)) + " NM, " + side + ", ";
     words += headwind_kt < 0.5 ? "calm" : number_words(headwind_kt) + " kt headwind";
     return words;
@@ -106,7 +110,8 @@ FlightView flight_view(const FlightSession& session, const Settings& settings, d
     view.scored = session.attempt.end == End::none;
     view.status = status_words(session);
     view.caption = caption_words(session, view.instruments);
-    view.setup = setup_words(session.scenario) + ", view " + number_words(horizontal_fov_deg) + "\u00b0 across";
+    view.setup =
+        setup_words(session.scenario) + ", view " + number_words(horizontal_fov_deg) + "\u00b0 across";
     view.lights = light_picture(session.scenario, observe(session.scenario, session.attempt).white_fraction);
     view.keys = key_hints(settings);
     view.can_mirror = session.scenario.lesson.start.offset_rad != 0.0;

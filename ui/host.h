@@ -11,7 +11,7 @@
 namespace slopewise {
 
 enum class HostEvent {
-    hidden,         // nobody can see the program now: the flight pauses
+    hidden,          // nobody can see the program now: the flight pauses
     storage_failed,  // a kept text could not be written
 };
 

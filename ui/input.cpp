@@ -9,7 +9,7 @@ namespace {
 
 // A key has no position, so it commands a rate, slow at first: a tap moves the stick 1-2 % of its
 // travel. Released, the stick springs back to the trimmed position. (Common practice, no source.)
-constexpr double stick_rate_ps = 1.2;          // full travel each way is 1
+constexpr double stick_rate_ps = 1.2;  // full travel each way is 1
 constexpr double stick_first_share = 0.15;
 constexpr double stick_ramp_s = 0.6;
 constexpr double spring_back_s = 0.4;
@@ -60,7 +60,8 @@ void move_stick(Hands& hands, const RawInput& raw, bool up_key_pushes, double dt
 }
 
 void move_lever(Hands& hands, const RawInput& raw, double dt_s) {
-    const double tap = (raw.was_pressed(Key::e) ? lever_tap : 0.0) - (raw.was_pressed(Key::d) ? lever_tap : 0.0);
+    const double tap =
+        (raw.was_pressed(Key::e) ? lever_tap : 0.0) - (raw.was_pressed(Key::d) ? lever_tap : 0.0);
     const double held = direction(raw, Key::e, Key::d);
     hands.lever_held_s = held == 0.0 ? 0.0 : hands.lever_held_s + dt_s;
     const double moving = hands.lever_held_s > lever_repeat_after_s ? held * lever_rate_ps * dt_s : 0.0;

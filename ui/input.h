@@ -17,9 +17,9 @@ namespace slopewise {
 enum class Key { up, down, e, d, r, f, u, j, g, x, p, s, n, m, c, o, one, two, three, space, escape, count };
 
 struct RawInput {
-    double wall_s = 0.0;                                                  // a clock that never runs back
+    double wall_s = 0.0;  // a clock that never runs back
     std::array<bool, static_cast<std::size_t>(Key::count)> held{};
-    std::array<bool, static_cast<std::size_t>(Key::count)> pressed{};    // went down since the last frame
+    std::array<bool, static_cast<std::size_t>(Key::count)> pressed{};  // went down since the last frame
 
     std::optional<double> controller_stick;  // -1 pushed ... +1 pulled; empty: no controller
 
@@ -30,7 +30,7 @@ struct RawInput {
 // The hands between frames.
 struct Hands {
     ControlPositions at;
-    double stick_held_s = 0.0;      // how long a stick key has been down
+    double stick_held_s = 0.0;  // how long a stick key has been down
     double lever_held_s = 0.0;
     bool mouse_has_stick = false;
     bool controller_has_stick = false;  // from its first movement until a stick key is used

@@ -13,11 +13,14 @@ const std::vector<std::string> cautions{
     "Your flight manual, your instructor and the local rules come first.",
 };
 
-Scenario shown_scenario(const App& app) { return scenario_of(app.catalog, lesson_of(app.choice, *base_lesson(app.catalog))); }
+Scenario shown_scenario(const App& app) {
+    return scenario_of(app.catalog, lesson_of(app.choice, *base_lesson(app.catalog)));
+}
 
 SoundView sound_view(const FlightView& flight, const Settings& settings) {
     const InstrumentsView& shown = flight.instruments;
-    return {settings.sound && !flight.paused, shown.power_percent / 100.0, shown.airspeed_kt, shown.stall_warning};
+    return {settings.sound && !flight.paused, shown.power_percent / 100.0, shown.airspeed_kt,
+            shown.stall_warning};
 }
 
 }  // namespace
@@ -28,14 +31,14 @@ View make_view(const App& app) {
     view.version = SLOPEWISE_VERSION;
     view.notice = app.notice;
     switch (app.screen) {
-        case Screen::choices: view.choice = choice_view(app.choice, shown_scenario(app)); break;
-        case Screen::stick_sense: break;
-        case Screen::briefing: view.briefing = briefing_view(shown_scenario(app), app.settings); break;
-        case Screen::flight:
-            view.flight = flight_view(*app.flight, app.settings, app.clock.fraction());
-            view.sound = sound_view(view.flight, app.settings);
-            break;
-        case Screen::summary: view.summary = summary_view(*app.flight); break;
+    case Screen::choices: view.choice = choice_view(app.choice, shown_scenario(app)); break;
+    case Screen::stick_sense: break;
+    case Screen::briefing: view.briefing = briefing_view(shown_scenario(app), app.settings); break;
+    case Screen::flight:
+        view.flight = flight_view(*app.flight, app.settings, app.clock.fraction());
+        view.sound = sound_view(view.flight, app.settings);
+        break;
+    case Screen::summary: view.summary = summary_view(*app.flight); break;
     }
     view.mirror = make_mirror(app.screen, view);
     return view;

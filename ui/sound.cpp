@@ -8,7 +8,7 @@
 namespace slopewise {
 namespace {
 
-constexpr double glide = 0.0004;              // share of the way a sample: about 60 ms
+constexpr double glide = 0.0004;                  // share of the way a sample: about 60 ms
 constexpr double idle_hz = 26.0, full_hz = 82.0;  // firing pulses of a four-cylinder engine, 800 to 2,450 rpm
 constexpr double horn_hz = 640.0;
 
@@ -32,7 +32,8 @@ void synthesise(SoundState& state, const SoundView& wanted, std::span<float> blo
         state.now.power += glide * (wanted.power - state.now.power);
         state.now.airspeed_kt += glide * (wanted.airspeed_kt - state.now.airspeed_kt);
 
-        state.engine_phase = next_phase(state.engine_phase, lerp(idle_hz, full_hz, std::sqrt(state.now.power)));
+        state.engine_phase =
+            next_phase(state.engine_phase, lerp(idle_hz, full_hz, std::sqrt(state.now.power)));
         const double firing = 0.6 * wave(state.engine_phase, 1.0) + 0.3 * wave(state.engine_phase, 2.0) +
                               0.15 * wave(state.engine_phase, 3.0);
         state.wind_low += 0.08 * (next_noise(state.noise) - state.wind_low);

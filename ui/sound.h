@@ -10,10 +10,10 @@ namespace slopewise {
 
 // What the synthesis remembers between blocks.
 struct SoundState {
-    SoundView now;               // glides towards what is wanted, so that nothing clicks
+    SoundView now;  // glides towards what is wanted, so that nothing clicks
     double loudness = 0.0;
     double engine_phase = 0.0, horn_phase = 0.0;
-    double wind_low = 0.0;       // low-passed noise
+    double wind_low = 0.0;  // low-passed noise
     std::uint32_t noise = 1;
 };
 

@@ -14,7 +14,8 @@ ProfilePoint profile_point(const Scenario& scenario, const TrackPoint& point) {
     shown.height_ft = ft_from_m(point.eye_height_m);
     shown.airspeed_kt = kt_from_mps(point.cas_mps);
     const std::vector<double> lamps = light_picture(scenario, point.white_fraction).white_fraction;
-    for (std::size_t i = 0; i < shown.white_fraction.size(); ++i) shown.white_fraction[i] = i < lamps.size() ? lamps[i] : -1.0;
+    for (std::size_t i = 0; i < shown.white_fraction.size(); ++i)
+        shown.white_fraction[i] = i < lamps.size() ? lamps[i] : -1.0;
     return shown;
 }
 
@@ -44,8 +45,10 @@ std::string bias_note(double bias, double nothing, const char* plus, const char*
 
 std::vector<LabelledValue> path_figures(const Summary& summary) {
     const double bias_deg = deg_from_rad(summary.path_rad.bias);
-    return {{"Bias", signed_words(bias_deg, 2), "\u00b0", bias_note(bias_deg, 0.005, "mostly high", "mostly low")},
-            {"Scatter", number_words(deg_from_rad(summary.path_rad.scatter), 2), "\u00b0", "about that bias"}};
+    return {
+        {"Bias", signed_words(bias_deg, 2), "\u00b0",
+         bias_note(bias_deg, 0.005, "mostly high", "mostly low")},
+        {"Scatter", number_words(deg_from_rad(summary.path_rad.scatter), 2), "\u00b0", "about that bias"}};
 }
 
 std::vector<LabelledValue> speed_figures(const Summary& summary) {
@@ -77,13 +80,15 @@ std::vector<ShareBar> light_bars(const Summary& summary) {
 }
 
 std::vector<std::string> definition_words(const Scenario& scenario, const Summary& summary) {
-    const std::string path = number_words(deg_from_rad(scenario.surroundings.runway.lights.nominal_path_rad), 1);
-    return {"Path: the angle of your eye above the aim point less " + path + "\u00b0; plus is high.",
-            "Speed: indicated airspeed less the target. Sink: less ground speed \u00d7 tan " + path + "\u00b0.",
-            "Gates: wheel height above the threshold; means over 2 s before to 2 s after.",
-            "Bias and scatter: mean and standard deviation of the track, ten points a second, " +
-                number_words(summary.scored_s) + " s in all.",
-            "The lights changed " + std::to_string(summary.light_changes) + " times."};
+    const std::string path =
+        number_words(deg_from_rad(scenario.surroundings.runway.lights.nominal_path_rad), 1);
+    return {
+        "Path: the angle of your eye above the aim point less " + path + "\u00b0; plus is high.",
+        "Speed: indicated airspeed less the target. Sink: less ground speed \u00d7 tan " + path + "\u00b0.",
+        "Gates: wheel height above the threshold; means over 2 s before to 2 s after.",
+        "Bias and scatter: mean and standard deviation of the track, ten points a second, " +
+            number_words(summary.scored_s) + " s in all.",
+        "The lights changed " + std::to_string(summary.light_changes) + " times."};
 }
 
 }  // namespace
@@ -110,7 +115,8 @@ SummaryView summary_view(const FlightSession& session) {
     SummaryView view;
     view.title = "Deviation summary";
     view.ended = end_sentence(summary);
-    view.setup = scenario.aircraft.name + ", " + scenario.surroundings.runway.name + ": " + setup_words(scenario);
+    view.setup =
+        scenario.aircraft.name + ", " + scenario.surroundings.runway.name + ": " + setup_words(scenario);
     view.worst = worst_sentence(summary, session.track);
     for (std::size_t i = 0; i < session.track.scored; ++i)
         view.profile.push_back(profile_point(scenario, session.track.points[i]));

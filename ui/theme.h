@@ -10,11 +10,11 @@
 namespace slopewise {
 
 struct Palette {
-    ImU32 paper, paper_edge, ink, ink_soft, rule;   // sheets
-    ImU32 accent, accent_ink;                       // one accent, and text upon it
-    ImU32 good, attention;                          // blue and orange, always beside a word or a mark
-    ImU32 band;                                     // tolerance fill in plots
-    ImU32 lamp_red, lamp_white;                     // the lights alone
+    ImU32 paper, paper_edge, ink, ink_soft, rule;  // sheets
+    ImU32 accent, accent_ink;                      // one accent, and text upon it
+    ImU32 good, attention;                         // blue and orange, always beside a word or a mark
+    ImU32 band;                                    // tolerance fill in plots
+    ImU32 lamp_red, lamp_white;                    // the lights alone
     ImU32 shelf, shelf_edge, dial, dial_ink, dial_soft, needle;  // the instrument shelf
 };
 
@@ -22,8 +22,8 @@ enum class TextSize { title, text, number, note };
 
 struct Theme {
     Palette colour{};
-    float unit = 8;               // one grid step in pixels; all spacing is a multiple
-    float size[4] = {};           // pixel height of each TextSize
+    float unit = 8;      // one grid step in pixels; all spacing is a multiple
+    float size[4] = {};  // pixel height of each TextSize
     ImFont* regular = nullptr;
     ImFont* bold = nullptr;
 };
@@ -39,7 +39,8 @@ void fit_theme(float window_width, float window_height);
 const Theme& theme();
 
 // Text in one of the four sizes, drawn with a draw list at a position; returns the size it took.
-ImVec2 text_at(ImDrawList* list, ImVec2 position, TextSize size, ImU32 colour, std::string_view words, bool bold = false);
+ImVec2 text_at(ImDrawList* list, ImVec2 position, TextSize size, ImU32 colour, std::string_view words,
+               bool bold = false);
 ImVec2 text_extent(TextSize size, std::string_view words, bool bold = false);
 
 }  // namespace slopewise

@@ -20,10 +20,10 @@ struct CameraView {
 
 struct RunwayView {
     double length_m = 0, width_m = 0;
-    double slope = 0;                 // tangent, positive up in the landing direction
-    double aim_distance_m = 0;        // threshold to the beginning of the aiming-point marking
+    double slope = 0;           // tangent, positive up in the landing direction
+    double aim_distance_m = 0;  // threshold to the beginning of the aiming-point marking
     double aim_mark_length_m = 0, aim_mark_width_m = 0, aim_mark_gap_m = 0;  // gap between inner sides
-    std::string designator;           // "27"
+    std::string designator;                                                  // "27"
 };
 
 // One lamp unit of the visual-approach lights as the eye sees it now.
@@ -38,8 +38,8 @@ struct SceneView {
     RunwayView runway;
     std::array<LampView, 8> lamps{};
     int lamp_count = 0;
-    double look_over_rad = 0;    // angle below the body axis down to the nose line, positive
-    double body_pitch_rad = 0;   // the nose line sits at body_pitch_rad - look_over_rad above the horizon
+    double look_over_rad = 0;   // angle below the body axis down to the nose line, positive
+    double body_pitch_rad = 0;  // the nose line sits at body_pitch_rad - look_over_rad above the horizon
     double visibility_m = 30000;
 };
 
@@ -47,13 +47,13 @@ struct SceneView {
 
 struct InstrumentsView {
     double airspeed_kt = 0, altitude_ft = 0, vertical_speed_fpm = 0;  // as the instruments show them
-    double power_percent = 0;   // what the engine gives now
-    double lever_percent = 0;   // where the throttle lever stands
-    int flap_index = 0;         // where the flap lever stands
-    double flap_position = 0;   // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
+    double power_percent = 0;                                         // what the engine gives now
+    double lever_percent = 0;                                         // where the throttle lever stands
+    int flap_index = 0;                                               // where the flap lever stands
+    double flap_position = 0;  // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
     std::vector<std::string> flap_names;
-    double trim = 0;            // -1 nose down ... +1 nose up
-    double stick = 0;           // -1 pushed ... +1 pulled, measured from the trimmed position
+    double trim = 0;   // -1 nose down ... +1 nose up
+    double stick = 0;  // -1 pushed ... +1 pulled, measured from the trimmed position
     bool stall_warning = false;
     double vs0_kt = 0, vs1_kt = 0, vfe_kt = 0, vno_kt = 0, vne_kt = 0;  // the coloured arcs' ends
     double target_kt = 0;
@@ -80,29 +80,29 @@ struct LightPicture {
 };
 
 struct ChoiceView {
-    std::vector<int> distances_nm;         // 1, 2, 3
-    int distance_nm = 0;                   // chosen
-    std::vector<std::string> positions;    // "Above", "On", "Below" the path
-    int position = 0;                      // index of the chosen one
-    double headwind_kt = 0;                // 0 ... 20
+    std::vector<int> distances_nm;       // 1, 2, 3
+    int distance_nm = 0;                 // chosen
+    std::vector<std::string> positions;  // "Above", "On", "Below" the path
+    int position = 0;                    // index of the chosen one
+    double headwind_kt = 0;              // 0 ... 20
     double max_headwind_kt = 20;
-    std::string sentence;                  // "3 NM, on the path, 10 kt headwind"
-    std::string aircraft, runway;          // "Four-seat tourer", "Larkmoor 27"
-    std::string problem;                   // why it cannot be flown; empty when it can
+    std::string sentence;          // "3 NM, on the path, 10 kt headwind"
+    std::string aircraft, runway;  // "Four-seat tourer", "Larkmoor 27"
+    std::string problem;           // why it cannot be flown; empty when it can
 };
 
 struct BriefingView {
-    std::string title;                       // "Final approach from 3 NM"
-    std::string aim;                         // one sentence
-    std::vector<LabelledValue> numbers;      // target speed, ground speed, sink, power, pitch, flap, wind
-    std::vector<LabelledValue> heights;      // "3 NM" -> "955" "ft"
+    std::string title;                   // "Final approach from 3 NM"
+    std::string aim;                     // one sentence
+    std::vector<LabelledValue> numbers;  // target speed, ground speed, sink, power, pitch, flap, wind
+    std::vector<LabelledValue> heights;  // "3 NM" -> "955" "ft"
     struct Expectation {
-        std::string where;                   // "On the path", "At the start"
+        std::string where;  // "On the path", "At the start"
         LightPicture lights;
-        std::string meaning;                 // "Keep it there"
+        std::string meaning;  // "Keep it there"
     };
     std::vector<Expectation> lights;
-    std::vector<std::string> reminders;      // short spoken sentences
+    std::vector<std::string> reminders;  // short spoken sentences
     std::vector<KeyHint> keys;
 };
 
@@ -110,11 +110,11 @@ struct FlightView {
     SceneView scene;
     InstrumentsView instruments;
     bool paused = false;
-    bool scored = true;           // false once scoring has ended
-    std::string status;           // "Paused", "Unscored: fly on or go around"; empty in normal flight
-    std::string caption;          // one short call ("Stall warning"); empty when there is none
-    std::string setup;            // "3 NM, on the path, 10 kt headwind, view 40° across"
-    LightPicture lights;          // what they show now, for the text mirror
+    bool scored = true;   // false once scoring has ended
+    std::string status;   // "Paused", "Unscored: fly on or go around"; empty in normal flight
+    std::string caption;  // one short call ("Stall warning"); empty when there is none
+    std::string setup;    // "3 NM, on the path, 10 kt headwind, view 40° across"
+    LightPicture lights;  // what they show now, for the text mirror
     std::vector<KeyHint> keys;
     bool can_mirror = false;
 };
@@ -122,63 +122,63 @@ struct FlightView {
 // ---- the deviation summary ----
 
 struct ProfilePoint {
-    double distance_nm = 0;       // to the aim point along the ground
-    double height_ft = 0;         // of the eye above the aim point
+    double distance_nm = 0;  // to the aim point along the ground
+    double height_ft = 0;    // of the eye above the aim point
     double airspeed_kt = 0;
     std::array<double, 4> white_fraction{};  // left to right; -1 where a unit shows nothing
 };
 
 struct GateRow {
-    std::string height;           // "500 ft"
-    std::string deviation_deg;    // "+0.12"
-    std::string deviation_ft;     // "+20"
+    std::string height;         // "500 ft"
+    std::string deviation_deg;  // "+0.12"
+    std::string deviation_ft;   // "+20"
     LightPicture lights;
-    std::string speed;            // "+3"  (kt against target)
-    std::string sink;             // "-40" (ft/min against reference)
-    std::string power;            // "32"
-    std::string flap;             // "landing"
+    std::string speed;                                     // "+3"  (kt against target)
+    std::string sink;                                      // "-40" (ft/min against reference)
+    std::string power;                                     // "32"
+    std::string flap;                                      // "landing"
     bool path_in = true, speed_in = true, sink_in = true;  // within tolerance
-    bool reached = true;          // false: "not reached", the other words are empty
+    bool reached = true;                                   // false: "not reached", the other words are empty
 };
 
-struct ShareBar {                 // one row of "share of time"
-    std::string label;            // "Path within 0.5° or 30 ft"
-    double fraction = 0;          // 0 ... 1
-    std::string value;            // "84 %"
+struct ShareBar {         // one row of "share of time"
+    std::string label;    // "Path within 0.5° or 30 ft"
+    double fraction = 0;  // 0 ... 1
+    std::string value;    // "84 %"
 };
 
 struct SummaryView {
-    std::string title;            // "Deviation summary"
-    std::string ended;            // "Scoring ended at 50 ft wheel height, 0.18 NM from the aim point"
+    std::string title;  // "Deviation summary"
+    std::string ended;  // "Scoring ended at 50 ft wheel height, 0.18 NM from the aim point"
     std::string setup;
-    std::string worst;            // the one sentence naming the worst moment
+    std::string worst;  // the one sentence naming the worst moment
     std::vector<ProfilePoint> profile;
-    double path_deg = 3;          // nominal angle
-    double wedge_deg = 0.5;       // half-width of the tolerance wedge
-    double floor_ft = 30;         // and its least half-height
+    double path_deg = 3;                             // nominal angle
+    double wedge_deg = 0.5;                          // half-width of the tolerance wedge
+    double floor_ft = 30;                            // and its least half-height
     double target_kt = 0, slow_kt = 0, fast_kt = 0;  // speed band: target - slow ... target + fast
     double worst_distance_nm = -1;                   // where the worst moment was; negative: none
     std::vector<GateRow> gates;
     std::vector<LabelledValue> path_figures, speed_figures;  // bias, scatter
     std::vector<ShareBar> in_tolerance;
-    std::vector<ShareBar> light_pictures;            // "4 white" ... "4 red"
-    std::vector<std::string> definitions;            // what was measured, against what
+    std::vector<ShareBar> light_pictures;  // "4 white" ... "4 red"
+    std::vector<std::string> definitions;  // what was measured, against what
     bool can_fly_on = false;
     bool can_mirror = false;
 };
 
 // How the flight sounds now.
 struct SoundView {
-    bool audible = false;         // false: silence
-    double power = 0.0;           // 0 to 1
+    bool audible = false;  // false: silence
+    double power = 0.0;    // 0 to 1
     double airspeed_kt = 0.0;
     bool stall_warning = false;
 };
 
 // A screen as plain text, for the page around the canvas.
 struct Mirror {
-    std::string screen;           // told when it changes
-    std::string instruments;      // in flight: there to be read, never spoken unasked
+    std::string screen;       // told when it changes
+    std::string instruments;  // in flight: there to be read, never spoken unasked
 
     friend bool operator==(const Mirror&, const Mirror&) = default;
 };
@@ -191,7 +191,7 @@ struct View {
     std::vector<std::string> caution;  // the usual cautions, a sentence each
     SoundView sound;
     std::string version;
-    std::string notice;                // something to know once ("settings cannot be kept"); empty mostly
+    std::string notice;  // something to know once ("settings cannot be kept"); empty mostly
     Mirror mirror;
 };
 

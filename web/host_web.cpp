@@ -42,7 +42,8 @@ public:
     }
 
     void offer_file(std::string_view name, std::string_view media_type, std::string_view text) override {
-        slopewise_offer_file(std::string(name).c_str(), std::string(media_type).c_str(), std::string(text).c_str());
+        slopewise_offer_file(std::string(name).c_str(), std::string(media_type).c_str(),
+                             std::string(text).c_str());
     }
 
     void play(const SoundView& sound) override { slopewise::play(sound); }

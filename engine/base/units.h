@@ -7,8 +7,8 @@ inline constexpr double pi = 3.14159265358979323846;
 inline constexpr double gravity_mps2 = 9.80665;  // standard gravity, ISO 80000-3
 
 namespace factor {
-inline constexpr double m_per_ft = 0.3048;            // international foot, exact
-inline constexpr double m_per_nm = 1852.0;            // international nautical mile, exact
+inline constexpr double m_per_ft = 0.3048;             // international foot, exact
+inline constexpr double m_per_nm = 1852.0;             // international nautical mile, exact
 inline constexpr double mps_per_kt = 1852.0 / 3600.0;  // one nautical mile an hour
 inline constexpr double mps_per_fpm = 0.3048 / 60.0;
 inline constexpr double rad_per_deg = pi / 180.0;

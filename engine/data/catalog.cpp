@@ -28,7 +28,8 @@ std::string known_ids(const std::vector<T>& entries) {
 template <class T>
 void add_unique(std::vector<T>& entries, T entry, const std::string& file, std::vector<Problem>& problems) {
     if (find_by_id(entries, entry.id) != nullptr) {
-        problems.push_back({file, 0, "/id", "is \"" + entry.id + "\", which another file has", "an id of its own"});
+        problems.push_back(
+            {file, 0, "/id", "is \"" + entry.id + "\", which another file has", "an id of its own"});
         return;
     }
     entries.push_back(std::move(entry));
@@ -59,9 +60,15 @@ Result<DataEntry> read_entry(const DataFile& file) {
     return as_entry(read_lesson(*parsed.value, file.name));
 }
 
-const Aircraft* find_aircraft(const Catalog& catalog, std::string_view id) { return find_by_id(catalog.aircraft, id); }
-const Runway* find_runway(const Catalog& catalog, std::string_view id) { return find_by_id(catalog.runways, id); }
-const Lesson* find_lesson(const Catalog& catalog, std::string_view id) { return find_by_id(catalog.lessons, id); }
+const Aircraft* find_aircraft(const Catalog& catalog, std::string_view id) {
+    return find_by_id(catalog.aircraft, id);
+}
+const Runway* find_runway(const Catalog& catalog, std::string_view id) {
+    return find_by_id(catalog.runways, id);
+}
+const Lesson* find_lesson(const Catalog& catalog, std::string_view id) {
+    return find_by_id(catalog.lessons, id);
+}
 
 std::vector<Problem> check_lesson(const Catalog& catalog, const Lesson& lesson, const std::string& file) {
     std::vector<Problem> problems;
@@ -83,10 +90,12 @@ std::vector<Problem> check_lesson(const Catalog& catalog, const Lesson& lesson, 
     }
     const Scenario scenario = make_scenario(lesson, *aircraft, *runway);
     if (!scenario.start_trim.flyable) {
-        problems.push_back({file, 0, "/start", "cannot be flown: " + scenario.start_trim.reason, "a steady start"});
+        problems.push_back(
+            {file, 0, "/start", "cannot be flown: " + scenario.start_trim.reason, "a steady start"});
     }
     if (const TrimState reference = reference_trim(scenario, scenario.start_state.z_m); !reference.flyable) {
-        problems.push_back({file, 0, "/target_speed_kt", "cannot be flown on the path: " + reference.reason, ""});
+        problems.push_back(
+            {file, 0, "/target_speed_kt", "cannot be flown on the path: " + reference.reason, ""});
     }
     return problems;
 }
@@ -117,7 +126,8 @@ Result<Catalog> load_catalog(std::span<const DataFile> files) {
 }
 
 Scenario scenario_of(const Catalog& catalog, const Lesson& lesson) {
-    return make_scenario(lesson, *find_aircraft(catalog, lesson.aircraft_id), *find_runway(catalog, lesson.runway_id));
+    return make_scenario(lesson, *find_aircraft(catalog, lesson.aircraft_id),
+                         *find_runway(catalog, lesson.runway_id));
 }
 
 }  // namespace slopewise

@@ -52,7 +52,8 @@ const JsonNode* Fields::find(std::string_view key, bool required) {
     for (const auto& [name, value] : node_->members) {
         if (name == key) return &value;
     }
-    if (required && !silent_) problems_->push_back({file_, node_->line, path_ + "/" + std::string(key), "is missing", ""});
+    if (required && !silent_)
+        problems_->push_back({file_, node_->line, path_ + "/" + std::string(key), "is missing", ""});
     return nullptr;
 }
 
@@ -65,7 +66,8 @@ const JsonNode* Fields::find(std::string_view key, bool required, JsonNode::Kind
 
 bool Fields::has(std::string_view key) {
     known_.emplace_back(key);
-    return std::any_of(node_->members.begin(), node_->members.end(), [&](const auto& m) { return m.first == key; });
+    return std::any_of(node_->members.begin(), node_->members.end(),
+                       [&](const auto& m) { return m.first == key; });
 }
 
 void Fields::report(std::string_view key, std::string what, std::string allowed) {
@@ -102,7 +104,8 @@ std::string Fields::text(std::string_view key, std::size_t longest) {
     const JsonNode* found = find(key, true, JsonNode::Kind::text);
     if (found == nullptr) return {};
     if (found->text.empty() || found->text.size() > longest) {
-        report(key, "is " + std::to_string(found->text.size()) + " bytes long", "1 to " + std::to_string(longest));
+        report(key, "is " + std::to_string(found->text.size()) + " bytes long",
+               "1 to " + std::to_string(longest));
         return {};
     }
     return found->text;
@@ -142,7 +145,8 @@ std::vector<Fields> Fields::list(std::string_view key, std::size_t least, std::s
         return items;
     }
     for (std::size_t i = 0; i < found->items.size(); ++i) {
-        items.emplace_back(found->items[i], file_, path_ + "/" + std::string(key) + "/" + std::to_string(i), *problems_);
+        items.emplace_back(found->items[i], file_, path_ + "/" + std::string(key) + "/" + std::to_string(i),
+                           *problems_);
     }
     return items;
 }
@@ -150,9 +154,9 @@ std::vector<Fields> Fields::list(std::string_view key, std::size_t least, std::s
 void Fields::finish() {
     for (const auto& [name, value] : node_->members) {
         if (std::find(known_.begin(), known_.end(), name) != known_.end()) continue;
-        const auto nearest = std::min_element(known_.begin(), known_.end(), [&](const auto& a, const auto& b) {
-            return edits_between(name, a) < edits_between(name, b);
-        });
+        const auto nearest = std::min_element(
+            known_.begin(), known_.end(),
+            [&](const auto& a, const auto& b) { return edits_between(name, a) < edits_between(name, b); });
         std::string what = "is not a known key";
         if (nearest != known_.end() && edits_between(name, *nearest) <= 1 + name.size() / 3) {
             what += "; nearest: " + quoted(*nearest);

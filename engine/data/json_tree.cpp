@@ -135,23 +135,24 @@ private:
 
 Result<JsonNode> parse_json(std::string_view text, const std::string& file) {
     if (text.size() > most_bytes) {
-        return failure<JsonNode>({{file, 0, "", "is " + std::to_string(text.size()) + " bytes long", "1 MiB"}});
+        return failure<JsonNode>(
+            {{file, 0, "", "is " + std::to_string(text.size()) + " bytes long", "1 MiB"}});
     }
     int line = 1;
     TreeBuilder builder(line, file);
-    nlohmann::json::sax_parse(CountingIterator(text.data(), &line), CountingIterator(text.data() + text.size(), &line),
-                              &builder);
+    nlohmann::json::sax_parse(CountingIterator(text.data(), &line),
+                              CountingIterator(text.data() + text.size(), &line), &builder);
     return builder.take();
 }
 
 std::string_view kind_name(JsonNode::Kind kind) {
     switch (kind) {
-        case JsonNode::Kind::null: return "null";
-        case JsonNode::Kind::boolean: return "true or false";
-        case JsonNode::Kind::number: return "a number";
-        case JsonNode::Kind::text: return "a text";
-        case JsonNode::Kind::list: return "a list";
-        case JsonNode::Kind::object: return "an object";
+    case JsonNode::Kind::null: return "null";
+    case JsonNode::Kind::boolean: return "true or false";
+    case JsonNode::Kind::number: return "a number";
+    case JsonNode::Kind::text: return "a text";
+    case JsonNode::Kind::list: return "a list";
+    case JsonNode::Kind::object: return "an object";
     }
     return "";
 }

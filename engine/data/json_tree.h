@@ -18,8 +18,8 @@ struct JsonNode {
     bool boolean = false;
     double number = 0.0;
     std::string text;
-    std::vector<JsonNode> items;                               // list
-    std::vector<std::pair<std::string, JsonNode>> members;     // object, in the file's order
+    std::vector<JsonNode> items;                            // list
+    std::vector<std::pair<std::string, JsonNode>> members;  // object, in the file's order
 };
 
 // Parses UTF-8 JSON (RFC 8259) of at most 1 MiB and 32 levels. A syntax error, a repeated key or a size

@@ -38,7 +38,8 @@ Wind read_wind_table(Fields& fields) {
             row.report("height_ft", "is " + number_text(height_ft), "above the row before");
         }
         below_ft = height_ft;
-        wind.table[static_cast<std::size_t>(wind.table_size++)] = {m_from_ft(height_ft), mps_from_kt(headwind_kt)};
+        wind.table[static_cast<std::size_t>(wind.table_size++)] = {m_from_ft(height_ft),
+                                                                   mps_from_kt(headwind_kt)};
         row.finish();
     }
     return wind;

@@ -14,7 +14,8 @@ LightSite read_lights(Fields fields) {
     constexpr std::array<std::string_view, 2> sides{"left", "right"};
     LightSite lights;
     fields.one_of("type", kinds);
-    // Usual range of nominal slopes 2.5 to 4 degrees (UFC 3-260-01); steeper ones exist up to 4.5 (AIM 2-1-2).
+    // Usual range of nominal slopes 2.5 to 4 degrees (UFC 3-260-01); steeper ones exist up to 4.5 (AIM
+    // 2-1-2).
     lights.nominal_path_rad = rad_from_deg(fields.number("nominal_path_deg", {2.5, 4.5}));
     lights.side = fields.one_of("side", sides) == 0 ? LightSite::Side::left : LightSite::Side::right;
     lights.edge_gap_m = fields.number_or("edge_gap_m", lights.edge_gap_m, {9.0, 30.0});
@@ -41,7 +42,8 @@ Result<Runway> read_runway(const JsonNode& root, const std::string& file) {
         fields.number_or("aim_distance_m", aiming_point_marking(runway.length_m).distance_m, {50.0, 600.0});
     runway.lights = read_lights(fields.object("lights"));
     if (runway.aim_distance_m > runway.length_m / 2.0) {
-        fields.report("aim_distance_m", "is " + number_text(runway.aim_distance_m), "at most half of /length_m");
+        fields.report("aim_distance_m", "is " + number_text(runway.aim_distance_m),
+                      "at most half of /length_m");
     }
     fields.finish();
     if (!problems.empty()) return failure<Runway>(std::move(problems));

@@ -10,8 +10,8 @@ namespace {
 // Beyond the stall the wing turns into a flat plate over this much more of (linear) lift coefficient.
 constexpr double plate_range = 1.2;
 
-// The flow begins to leave the wing well before the stall, and drag grows faster than the polar's parabola from
-// this share of the greatest lift on: the back side of the power curve. Common practice, no source.
+// The flow begins to leave the wing well before the stall, and drag grows faster than the polar's parabola
+// from this share of the greatest lift on: the back side of the power curve. Common practice, no source.
 constexpr double separation_onset = 0.7;
 
 double separation_drag(const Wing& wing, double lift, double max_lift) {
@@ -38,17 +38,18 @@ double induced_drag_share(double height_over_span) {
 
 double stall_alpha_rad(const Aircraft& aircraft, const FlapEffect& flap) {
     const Wing& wing = aircraft.wing;
-    return (flap.max_lift + wing.stall_rounding - wing.lift_at_zero - flap.lift_increment) / wing.lift_slope_per_rad;
+    return (flap.max_lift + wing.stall_rounding - wing.lift_at_zero - flap.lift_increment) /
+           wing.lift_slope_per_rad;
 }
 
-Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const FlapEffect& flap, double wing_height_m) {
+Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const FlapEffect& flap,
+                          double wing_height_m) {
     const Wing& wing = aircraft.wing;
     const double linear = wing.lift_at_zero + flap.lift_increment + wing.lift_slope_per_rad * alpha_rad;
     // Inverted stall: the same curve mirrored, without the flap's help.
     const double least_lift = -0.8 * aircraft.flaps[0].max_lift;
-    const double attached =
-        linear >= 0.0 ? rounded_lift(linear, flap.max_lift, wing.stall_rounding)
-                      : -rounded_lift(-linear, -least_lift, wing.stall_rounding);
+    const double attached = linear >= 0.0 ? rounded_lift(linear, flap.max_lift, wing.stall_rounding)
+                                          : -rounded_lift(-linear, -least_lift, wing.stall_rounding);
 
     const double excess = linear >= 0.0 ? linear - flap.max_lift - wing.stall_rounding
                                         : least_lift - wing.stall_rounding - linear;

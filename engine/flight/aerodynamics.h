@@ -12,7 +12,8 @@ struct Coefficients {
 };
 
 // alpha_rad: any angle. wing_height_m: of the wing above the ground.
-Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const FlapEffect& flap, double wing_height_m);
+Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const FlapEffect& flap,
+                          double wing_height_m);
 
 // Angle of attack (rad) of greatest lift with this flap.
 double stall_alpha_rad(const Aircraft& aircraft, const FlapEffect& flap);

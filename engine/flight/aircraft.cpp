@@ -10,13 +10,15 @@ namespace slopewise {
 
 FlapEffect flap_effect(const Aircraft& aircraft, double position) {
     const double limited = clamp(position, 0.0, aircraft.flap_count - 1.0);
-    const int below = limited >= aircraft.flap_count - 1.0 ? aircraft.flap_count - 1 : static_cast<int>(limited);
+    const int below =
+        limited >= aircraft.flap_count - 1.0 ? aircraft.flap_count - 1 : static_cast<int>(limited);
     const int above = below + 1 < aircraft.flap_count ? below + 1 : below;
     const FlapSetting& a = aircraft.flaps[static_cast<std::size_t>(below)];
     const FlapSetting& b = aircraft.flaps[static_cast<std::size_t>(above)];
     const double fraction = limited - below;
-    return {lerp(a.lift_increment, b.lift_increment, fraction), lerp(a.drag_increment, b.drag_increment, fraction),
-            lerp(a.max_lift, b.max_lift, fraction), lerp(a.alpha_shift_rad, b.alpha_shift_rad, fraction)};
+    return {lerp(a.lift_increment, b.lift_increment, fraction),
+            lerp(a.drag_increment, b.drag_increment, fraction), lerp(a.max_lift, b.max_lift, fraction),
+            lerp(a.alpha_shift_rad, b.alpha_shift_rad, fraction)};
 }
 
 double stall_speed_mps(const Aircraft& aircraft, int flap) {

@@ -7,10 +7,10 @@ namespace slopewise {
 
 // What the hands hold, in full precision.
 struct ControlPositions {
-    double stick = 0.0;     // -1 pushed ... +1 pulled, from the trimmed position
-    double throttle = 0.0;  // lever, 0 closed ... 1 full
-    double trim = 0.0;      // wheel, -1 nose down ... +1 nose up
-    int flap = 0;           // setting
+    double stick = 0.0;      // -1 pushed ... +1 pulled, from the trimmed position
+    double throttle = 0.0;   // lever, 0 closed ... 1 full
+    double trim = 0.0;       // wheel, -1 nose down ... +1 nose up
+    int flap = 0;            // setting
     bool go_around = false;  // the student says so
 };
 

@@ -31,8 +31,11 @@ FlightState plus(const FlightState& s, const FlightState& rate, double dt_s) {
             s.flap + rate.flap * dt_s};
 }
 
-FlightState weighted_mean(const FlightState& a, const FlightState& b, const FlightState& c, const FlightState& d) {
-    const auto mean = [](double k1, double k2, double k3, double k4) { return (k1 + 2.0 * (k2 + k3) + k4) / 6.0; };
+FlightState weighted_mean(const FlightState& a, const FlightState& b, const FlightState& c,
+                          const FlightState& d) {
+    const auto mean = [](double k1, double k2, double k3, double k4) {
+        return (k1 + 2.0 * (k2 + k3) + k4) / 6.0;
+    };
     return {mean(a.x_m, b.x_m, c.x_m, d.x_m),
             mean(a.z_m, b.z_m, c.z_m, d.z_m),
             mean(a.vx_mps, b.vx_mps, c.vx_mps, d.vx_mps),
@@ -51,8 +54,8 @@ double flap_rate(const Aircraft& aircraft, double wanted, double position) {
 
 // Short period about the commanded angle of attack: stiffness grows with dynamic pressure, damping with
 // its root. The wheels add a restoring moment in proportion to the load they carry.
-double pitch_acceleration(const Aircraft& aircraft, const ControlPositions& controls, const FlightState& state,
-                          const FlightForces& now, double flap_shift_rad) {
+double pitch_acceleration(const Aircraft& aircraft, const ControlPositions& controls,
+                          const FlightState& state, const FlightForces& now, double flap_shift_rad) {
     const PitchResponse& response = aircraft.pitch;
     const double equivalent_mps = now.tas_mps * std::sqrt(density_ratio(now.air));
     const double frequency = response.frequency_radps * equivalent_mps / response.reference_speed_mps;
@@ -63,13 +66,15 @@ double pitch_acceleration(const Aircraft& aircraft, const ControlPositions& cont
     return air - load * (nose_stiffness_ps2 * state.pitch_rad + nose_damping_ps * state.pitch_rate_radps);
 }
 
-void add_wheel_forces(const Aircraft& aircraft, const Surroundings& surroundings, const ControlPositions& controls,
-                      const FlightState& state, FlightForces& forces) {
-    const double compression_m = ground_height_m(surroundings.runway, state.x_m) - wheel_height_m(aircraft, state);
+void add_wheel_forces(const Aircraft& aircraft, const Surroundings& surroundings,
+                      const ControlPositions& controls, const FlightState& state, FlightForces& forces) {
+    const double compression_m =
+        ground_height_m(surroundings.runway, state.x_m) - wheel_height_m(aircraft, state);
     if (compression_m <= 0.0) return;
     const bool over_runway = state.x_m >= 0.0 && state.x_m <= surroundings.runway.length_m;
     const double ground_rise_mps = over_runway ? surroundings.runway.slope * state.vx_mps : 0.0;
-    const double load = strut_stiffness_ps2 * compression_m - strut_damping_ps * (state.vz_mps - ground_rise_mps);
+    const double load =
+        strut_stiffness_ps2 * compression_m - strut_damping_ps * (state.vz_mps - ground_rise_mps);
     if (load <= 0.0) return;
     forces.wheel_load_n = aircraft.mass_kg * load;
     const double friction = rolling_friction + (controls.throttle < 0.02 ? brake_friction : 0.0);
@@ -100,8 +105,8 @@ double wheel_height_m(const Aircraft& aircraft, const FlightState& state) {
     return state.z_m - aircraft.geometry.wheels_down_m;
 }
 
-FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surroundings, const ControlPositions& controls,
-                       const FlightState& state) {
+FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surroundings,
+                       const ControlPositions& controls, const FlightState& state) {
     const double height_m = wheel_height_m(aircraft, state) - ground_height_m(surroundings.runway, state.x_m);
     FlightForces forces;
     forces.air = air_at(surroundings.weather, surroundings.runway.elevation_m + state.z_m);
@@ -112,8 +117,8 @@ FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surrounding
     forces.air_path_rad = exact::atan2(air_z, air_x);
     forces.alpha_rad = state.pitch_rad - forces.air_path_rad;
 
-    const Coefficients shape =
-        coefficients(aircraft, forces.alpha_rad, flap_effect(aircraft, state.flap), height_m + aircraft.wing.height_m);
+    const Coefficients shape = coefficients(aircraft, forces.alpha_rad, flap_effect(aircraft, state.flap),
+                                            height_m + aircraft.wing.height_m);
     const double force_n = 0.5 * forces.air.density_kgpm3 * square(forces.tas_mps) * aircraft.wing.area_m2;
     forces.lift_n = force_n * shape.lift;
     forces.drag_n = force_n * shape.drag;
@@ -123,8 +128,8 @@ FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surrounding
     return forces;
 }
 
-FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings, const ControlPositions& controls,
-                     const FlightState& state) {
+FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings,
+                     const ControlPositions& controls, const FlightState& state) {
     const FlightForces now = forces_at(aircraft, surroundings, controls, state);
     // Lift is normal to the air-relative velocity, drag against it, thrust along the body axis. At rest
     // in the air both aerodynamic forces are zero and their direction does not matter.
@@ -136,9 +141,11 @@ FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings,
     FlightState rate;
     rate.x_m = state.vx_mps;
     rate.z_m = state.vz_mps;
-    rate.vx_mps = (now.thrust_n * body_x - now.drag_n * along_x - now.lift_n * along_z - now.wheel_friction_n) / mass;
-    rate.vz_mps = (now.thrust_n * body_z - now.drag_n * along_z + now.lift_n * along_x + now.wheel_load_n) / mass -
-                  gravity_mps2;
+    rate.vx_mps =
+        (now.thrust_n * body_x - now.drag_n * along_x - now.lift_n * along_z - now.wheel_friction_n) / mass;
+    rate.vz_mps =
+        (now.thrust_n * body_z - now.drag_n * along_z + now.lift_n * along_x + now.wheel_load_n) / mass -
+        gravity_mps2;
     rate.pitch_rad = state.pitch_rate_radps;
     rate.pitch_rate_radps =
         pitch_acceleration(aircraft, controls, state, now, flap_effect(aircraft, state.flap).alpha_shift_rad);
@@ -147,8 +154,8 @@ FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings,
     return rate;
 }
 
-FlightState advance(const Aircraft& aircraft, const Surroundings& surroundings, const ControlPositions& controls,
-                    const FlightState& state, double dt_s) {
+FlightState advance(const Aircraft& aircraft, const Surroundings& surroundings,
+                    const ControlPositions& controls, const FlightState& state, double dt_s) {
     const auto rates = [&](const FlightState& at) { return rates_of(aircraft, surroundings, controls, at); };
     const FlightState k1 = rates(state);
     const FlightState k2 = rates(plus(state, k1, dt_s / 2.0));

@@ -39,7 +39,8 @@ double net_thrust_n(const Engine& engine, double power_fraction, double tas_mps,
     return power_w / disc_speed_mps(speed, c) - drag_n;
 }
 
-double power_fraction_for_thrust(const Engine& engine, double thrust_n, double tas_mps, double density_kgpm3) {
+double power_fraction_for_thrust(const Engine& engine, double thrust_n, double tas_mps,
+                                 double density_kgpm3) {
     // Net thrust rises with power, so halving an interval finds it; the ends lie beyond any real lever.
     double low = 0.0, high = 4.0;
     if (net_thrust_n(engine, low, tas_mps, density_kgpm3) > thrust_n) return -1.0;

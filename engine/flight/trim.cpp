@@ -41,11 +41,13 @@ TrimState solve_trim(const Aircraft& aircraft, const Surroundings& surroundings,
     const double force_n = 0.5 * air.density_kgpm3 * trim.tas_mps * trim.tas_mps * aircraft.wing.area_m2;
     const double sine = exact::sin(trim.air_path_rad), cosine = exact::cos(trim.air_path_rad);
     const auto thrust_at = [&](double alpha) {
-        const double drag_n = force_n * coefficients(aircraft, alpha, flap, wheel_height + aircraft.wing.height_m).drag;
+        const double drag_n =
+            force_n * coefficients(aircraft, alpha, flap, wheel_height + aircraft.wing.height_m).drag;
         return (drag_n + weight_n * sine) / exact::cos(alpha);
     };
     const auto missing_lift_at = [&](double alpha) {
-        const double lift_n = force_n * coefficients(aircraft, alpha, flap, wheel_height + aircraft.wing.height_m).lift;
+        const double lift_n =
+            force_n * coefficients(aircraft, alpha, flap, wheel_height + aircraft.wing.height_m).lift;
         return weight_n * cosine - lift_n - thrust_at(alpha) * exact::sin(alpha);
     };
     double low = rad_from_deg(-20.0), high = stall_alpha_rad(aircraft, flap);
@@ -60,7 +62,8 @@ TrimState solve_trim(const Aircraft& aircraft, const Surroundings& surroundings,
     trim.alpha_rad = 0.5 * (low + high);
     trim.pitch_rad = trim.air_path_rad + trim.alpha_rad;
     const double axial_mps = trim.tas_mps * exact::cos(trim.alpha_rad);
-    trim.power = power_fraction_for_thrust(aircraft.engine, thrust_at(trim.alpha_rad), axial_mps, air.density_kgpm3);
+    trim.power =
+        power_fraction_for_thrust(aircraft.engine, thrust_at(trim.alpha_rad), axial_mps, air.density_kgpm3);
 
     const double idle = aircraft.engine.idle_fraction;
     trim.controls.throttle = (trim.power - idle) / (1.0 - idle);

@@ -15,7 +15,7 @@ StartSide mirrored(StartSide side);
 struct ApproachChoice {
     int distance_nm = 3;
     StartSide side = StartSide::on;
-    double headwind_kt = 0.0;    // 0 to 20
+    double headwind_kt = 0.0;  // 0 to 20
 };
 
 inline constexpr std::array<int, 3> choice_distances_nm{1, 2, 3};

@@ -32,7 +32,8 @@ End end_of_scoring(const Scenario& scenario, const Attempt& attempt) {
 }
 
 bool wheels_touch(const Scenario& scenario, const FlightState& flight) {
-    return wheel_height_m(scenario.aircraft, flight) <= ground_height_m(scenario.surroundings.runway, flight.x_m);
+    return wheel_height_m(scenario.aircraft, flight) <=
+           ground_height_m(scenario.surroundings.runway, flight.x_m);
 }
 
 }  // namespace
@@ -74,7 +75,8 @@ std::uint64_t state_hash(const Attempt& attempt) {
     Hash hash;
     hash.add(static_cast<std::uint64_t>(attempt.tick));
     const FlightState& f = attempt.flight;
-    for (const double value : {f.x_m, f.z_m, f.vx_mps, f.vz_mps, f.pitch_rad, f.pitch_rate_radps, f.power, f.flap})
+    for (const double value :
+         {f.x_m, f.z_m, f.vx_mps, f.vz_mps, f.pitch_rad, f.pitch_rate_radps, f.power, f.flap})
         hash.add(value);
     hash.add(static_cast<std::uint64_t>(attempt.end));
     hash.add(static_cast<std::uint64_t>(attempt.end_tick));
@@ -89,7 +91,8 @@ bool stall_warning(const Scenario& scenario, const Attempt& attempt) {
     const FlightForces forces =
         forces_at(scenario.aircraft, scenario.surroundings, positions_of(attempt.controls), attempt.flight);
     const FlapEffect flap = flap_effect(scenario.aircraft, attempt.flight.flap);
-    return forces.alpha_rad > stall_alpha_rad(scenario.aircraft, flap) - scenario.aircraft.wing.warning_margin_rad;
+    return forces.alpha_rad >
+           stall_alpha_rad(scenario.aircraft, flap) - scenario.aircraft.wing.warning_margin_rad;
 }
 
 }  // namespace slopewise

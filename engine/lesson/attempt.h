@@ -11,21 +11,21 @@ namespace slopewise {
 // How scoring ended.
 enum class End {
     none,
-    reached_floor,   // 50 ft wheel height near the runway
-    went_around,     // said so, or full power and climbing
-    ground_short,    // wheels on the ground before the threshold
-    overflew,        // past the far end of the runway, never down to 50 ft
+    reached_floor,  // 50 ft wheel height near the runway
+    went_around,    // said so, or full power and climbing
+    ground_short,   // wheels on the ground before the threshold
+    overflew,       // past the far end of the runway, never down to 50 ft
 };
 
 struct Attempt {
     std::int64_t tick = 0;
     FlightState flight;
-    Controls controls;            // as last given
-    End end = End::none;          // scoring goes on while none
+    Controls controls;    // as last given
+    End end = End::none;  // scoring goes on while none
     std::int64_t end_tick = -1;
-    int climb_ticks = 0;          // at full power and climbing, in a row
+    int climb_ticks = 0;  // at full power and climbing, in a row
     bool on_ground = false;
-    bool at_rest = false;         // stopped on the ground: nothing moves any more
+    bool at_rest = false;  // stopped on the ground: nothing moves any more
 };
 
 // What happened in one tick.

@@ -27,7 +27,8 @@ Briefing make_briefing(const Scenario& scenario) {
     const PathDeviation start = path_deviation(runway, start_eye);
     briefing.start_offset_rad = start.angle_rad;
     briefing.start_height_m = start.height_m;
-    briefing.white_on_path = white_count(scenario.lights, {aim.x_m - middle_m, 0.0, aim.z_m + middle_height_m});
+    briefing.white_on_path =
+        white_count(scenario.lights, {aim.x_m - middle_m, 0.0, aim.z_m + middle_height_m});
     briefing.white_at_start = white_count(scenario.lights, start_eye);
     constexpr std::array<double, 4> distances_nm{3.0, 2.0, 1.0, 0.5};
     for (std::size_t i = 0; i < distances_nm.size(); ++i) {

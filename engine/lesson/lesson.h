@@ -11,9 +11,9 @@ namespace slopewise {
 
 // Where and how a flight begins: trimmed and steady.
 struct Start {
-    double distance_m = 0.0;     // along the ground from the eye to the aim point
-    double offset_rad = 0.0;     // of the eye's elevation from the nominal path, positive high
-    double path_rad = 0.0;       // of the flight over the ground, negative down
+    double distance_m = 0.0;  // along the ground from the eye to the aim point
+    double offset_rad = 0.0;  // of the eye's elevation from the nominal path, positive high
+    double path_rad = 0.0;    // of the flight over the ground, negative down
     double cas_mps = 0.0;
     int flap = 0;
 };
@@ -23,17 +23,17 @@ struct Start {
 // elements and airman standards put it (+10/-5 kt: FAA-S-ACS-6C, PA.IV.B.S7); the path and sink figures
 // are common practice, no source.
 struct Tolerances {
-    double path_rad = 0.0;       // 0.5 degrees
-    double path_floor_m = 0.0;   // 30 ft
-    double slow_mps = 0.0;       // 5 kt below target
-    double fast_mps = 0.0;       // 10 kt above target
-    double sink_mps = 0.0;       // 200 ft/min either side of the reference
+    double path_rad = 0.0;      // 0.5 degrees
+    double path_floor_m = 0.0;  // 30 ft
+    double slow_mps = 0.0;      // 5 kt below target
+    double fast_mps = 0.0;      // 10 kt above target
+    double sink_mps = 0.0;      // 200 ft/min either side of the reference
 };
 
 struct Lesson {
     std::string id;
-    std::string title;           // "Final from 3 NM"
-    std::string aim;             // one sentence
+    std::string title;  // "Final from 3 NM"
+    std::string aim;    // one sentence
     std::string aircraft_id;
     std::string runway_id;
     Start start;

@@ -6,7 +6,8 @@ namespace slopewise {
 namespace {
 
 // The reference point's place that puts the eye where the lesson wants it, at this pitch.
-FlightState placed(const Scenario& scenario, const TrimWanted& wanted, const TrimState& trim, const Point3& eye) {
+FlightState placed(const Scenario& scenario, const TrimWanted& wanted, const TrimState& trim,
+                   const Point3& eye) {
     FlightState state = trimmed_start(wanted, trim, 0.0);
     const Point3 there = eye_position(scenario.aircraft, state);
     state.x_m += eye.x_m - there.x_m;

@@ -13,7 +13,7 @@ struct Scenario {
     Aircraft aircraft;
     Surroundings surroundings;
     LightBar lights;
-    TrimState start_trim;        // check `flyable` before flying
+    TrimState start_trim;  // check `flyable` before flying
     FlightState start_state;
 };
 

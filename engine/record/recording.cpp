@@ -24,7 +24,8 @@ Replay replay(const Recording& recording, const Scenario& scenario) {
     std::size_t next_change = 0;
     Controls controls = attempt.controls;
     const auto check = [&](std::uint64_t expected) {
-        if (result.first_diverged_tick < 0 && state_hash(attempt) != expected) result.first_diverged_tick = attempt.tick;
+        if (result.first_diverged_tick < 0 && state_hash(attempt) != expected)
+            result.first_diverged_tick = attempt.tick;
     };
     for (std::int64_t i = 0; i < recording.ticks; ++i) {
         if (next_change < recording.changes.size() && recording.changes[next_change].tick == i) {
@@ -32,7 +33,8 @@ Replay replay(const Recording& recording, const Scenario& scenario) {
         }
         tick(scenario, attempt, controls);
         const auto second = static_cast<std::size_t>(attempt.tick / hash_interval_ticks);
-        const bool whole = attempt.tick % hash_interval_ticks == 0 && second >= 1 && second <= recording.hashes.size();
+        const bool whole =
+            attempt.tick % hash_interval_ticks == 0 && second >= 1 && second <= recording.hashes.size();
         if (whole) check(recording.hashes[second - 1]);
     }
     check(recording.final_hash);

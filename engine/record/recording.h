@@ -12,11 +12,11 @@ namespace slopewise {
 
 struct Recording {
     struct Change {
-        std::int64_t tick;      // the controls hold from this tick on
+        std::int64_t tick;  // the controls hold from this tick on
         Controls controls;
     };
 
-    Lesson lesson;              // what was flown, whole
+    Lesson lesson;  // what was flown, whole
     std::vector<Change> changes;
     std::vector<std::uint64_t> hashes;  // of the state after each 120 ticks
     std::int64_t ticks = 0;

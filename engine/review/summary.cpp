@@ -13,7 +13,7 @@ namespace {
 using Points = std::span<const TrackPoint>;
 
 struct Crossing {
-    std::size_t after = 0;          // index of the first point at or below the height; 0: none
+    std::size_t after = 0;  // index of the first point at or below the height; 0: none
     double time_s = 0.0;
 };
 
@@ -22,7 +22,8 @@ Crossing first_crossing(Points points, double height_m) {
         const TrackPoint& above = points[i - 1];
         const TrackPoint& below = points[i];
         if (!(above.wheel_height_m > height_m && below.wheel_height_m <= height_m)) continue;
-        const double fraction = (above.wheel_height_m - height_m) / (above.wheel_height_m - below.wheel_height_m);
+        const double fraction =
+            (above.wheel_height_m - height_m) / (above.wheel_height_m - below.wheel_height_m);
         return {i, lerp(above.time_s, below.time_s, fraction)};
     }
     return {};
@@ -70,7 +71,8 @@ GateValue gate_value(const Scenario& scenario, Points points, double height_ft) 
 // How many times its tolerance the largest deviation is.
 double severity(const Scenario& scenario, const TrackPoint& point, const Deviations& off) {
     const Tolerances& tolerances = scenario.lesson.tolerances;
-    const double allowed_m = std::max(tolerances.path_floor_m, std::abs(point.distance_m) * tolerances.path_rad);
+    const double allowed_m =
+        std::max(tolerances.path_floor_m, std::abs(point.distance_m) * tolerances.path_rad);
     const double allowed_mps = off.speed_mps < 0.0 ? tolerances.slow_mps : tolerances.fast_mps;
     return std::max({std::abs(off.path_m) / allowed_m, std::abs(off.speed_mps) / allowed_mps,
                      std::abs(off.sink_mps) / tolerances.sink_mps});
@@ -88,7 +90,8 @@ void count_lights(Points points, Summary& summary) {
     const double each = 1.0 / static_cast<double>(points.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         const int white = points[i].white_count;
-        (white < 0 ? summary.light_unseen_share : summary.light_share[static_cast<std::size_t>(white)]) += each;
+        (white < 0 ? summary.light_unseen_share : summary.light_share[static_cast<std::size_t>(white)]) +=
+            each;
         if (i > 0 && white != points[i - 1].white_count) ++summary.light_changes;
     }
 }
@@ -118,7 +121,8 @@ Deviations deviations(const Scenario& scenario, const TrackPoint& point) {
     off.sink_mps = point.sink_mps - point.ground_speed_mps * path_tangent;
     off.path_in = std::abs(off.path_rad) <= lesson.tolerances.path_rad ||
                   std::abs(off.path_m) <= lesson.tolerances.path_floor_m;
-    off.speed_in = off.speed_mps >= -lesson.tolerances.slow_mps && off.speed_mps <= lesson.tolerances.fast_mps;
+    off.speed_in =
+        off.speed_mps >= -lesson.tolerances.slow_mps && off.speed_mps <= lesson.tolerances.fast_mps;
     off.sink_in = std::abs(off.sink_mps) <= lesson.tolerances.sink_mps;
     return off;
 }
@@ -151,8 +155,8 @@ Summary summarise(const Scenario& scenario, const Track& track, End end) {
     }
     summary.path_rad = spread_of(collect(points, [](const TrackPoint& p) { return p.path_error_rad; }));
     summary.path_m = spread_of(collect(points, [](const TrackPoint& p) { return p.path_offset_m; }));
-    summary.speed_mps = spread_of(collect(
-        points, [&](const TrackPoint& p) { return p.cas_mps - scenario.lesson.target_cas_mps; }));
+    summary.speed_mps = spread_of(
+        collect(points, [&](const TrackPoint& p) { return p.cas_mps - scenario.lesson.target_cas_mps; }));
     count_lights(points, summary);
     judge_points(scenario, points, summary);
     return summary;

@@ -13,8 +13,8 @@ namespace slopewise {
 // Deviations of one track point from what was wanted, and whether each is in tolerance.
 struct Deviations {
     double path_rad = 0.0, path_m = 0.0;
-    double speed_mps = 0.0;         // calibrated airspeed less target
-    double sink_mps = 0.0;          // sink less ground speed x tan(nominal path)
+    double speed_mps = 0.0;  // calibrated airspeed less target
+    double sink_mps = 0.0;   // sink less ground speed x tan(nominal path)
     bool path_in = false, speed_in = false, sink_in = false;
 
     bool all_in() const { return path_in && speed_in && sink_in; }
@@ -24,15 +24,15 @@ struct Deviations {
 Deviations deviations(const Scenario& scenario, const TrackPoint& point);
 
 struct GateValue {
-    double height_ft = 0.0;         // of the wheels above the threshold
-    bool reached = false;           // false: the flight began above it and never came down to it
-    double time_s = 0.0;            // when the wheels first passed it downwards
-    double distance_m = 0.0;        // to the aim point, then
-    int white_count = -1;           // then
+    double height_ft = 0.0;                  // of the wheels above the threshold
+    bool reached = false;                    // false: the flight began above it and never came down to it
+    double time_s = 0.0;                     // when the wheels first passed it downwards
+    double distance_m = 0.0;                 // to the aim point, then
+    int white_count = -1;                    // then
     std::array<double, 4> white_fraction{};  // then, from the unit nearest the runway outwards
-    Deviations mean;                // over the scored part of two seconds before to two after
-    double power = 0.0;             // mean likewise, fraction
-    double flap_position = 0.0;     // then, in settings
+    Deviations mean;                         // over the scored part of two seconds before to two after
+    double power = 0.0;                      // mean likewise, fraction
+    double flap_position = 0.0;              // then, in settings
     int flap_setting = 0;
 };
 
@@ -42,19 +42,19 @@ struct Spread {
 };
 
 struct WorstMoment {
-    std::size_t point = 0;          // index into the track
-    double severity = 0.0;          // largest deviation as a multiple of its tolerance
+    std::size_t point = 0;  // index into the track
+    double severity = 0.0;  // largest deviation as a multiple of its tolerance
     Deviations deviations;
 };
 
 struct Summary {
     End end = End::none;
-    TrackPoint last;                // where scoring ended
+    TrackPoint last;  // where scoring ended
     double scored_s = 0.0;
-    std::vector<GateValue> gates;   // those the flight began above, highest first
+    std::vector<GateValue> gates;  // those the flight began above, highest first
     Spread path_rad, path_m, speed_mps;
     double path_share = 0.0, speed_share = 0.0, sink_share = 0.0, all_share = 0.0;  // of points in tolerance
-    std::array<double, 5> light_share{};   // of points showing 0 ... 4 white
+    std::array<double, 5> light_share{};  // of points showing 0 ... 4 white
     double light_unseen_share = 0.0;
     int light_changes = 0;
     WorstMoment worst;

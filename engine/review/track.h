@@ -12,29 +12,29 @@ namespace slopewise {
 
 struct TrackPoint {
     double time_s = 0.0;
-    double distance_m = 0.0;        // eye to aim point along the ground, negative beyond it
-    double eye_height_m = 0.0;      // above the aim point
-    double wheel_height_m = 0.0;    // above the threshold
-    double path_error_rad = 0.0;    // eye's elevation less the nominal path, positive high
-    double path_offset_m = 0.0;     // eye's height above the nominal path
+    double distance_m = 0.0;      // eye to aim point along the ground, negative beyond it
+    double eye_height_m = 0.0;    // above the aim point
+    double wheel_height_m = 0.0;  // above the threshold
+    double path_error_rad = 0.0;  // eye's elevation less the nominal path, positive high
+    double path_offset_m = 0.0;   // eye's height above the nominal path
     double cas_mps = 0.0;
     double ground_speed_mps = 0.0;
-    double sink_mps = 0.0;          // positive down
+    double sink_mps = 0.0;  // positive down
     double pitch_rad = 0.0;
-    double power = 0.0;             // fraction the engine gives
-    double lever = 0.0;             // throttle lever, 0 to 1
-    double stick = 0.0;             // -1 pushed ... +1 pulled
-    double trim = 0.0;              // -1 ... +1
-    int flap_setting = 0;           // lever
-    double flap_position = 0.0;     // in settings
+    double power = 0.0;          // fraction the engine gives
+    double lever = 0.0;          // throttle lever, 0 to 1
+    double stick = 0.0;          // -1 pushed ... +1 pulled
+    double trim = 0.0;           // -1 ... +1
+    int flap_setting = 0;        // lever
+    double flap_position = 0.0;  // in settings
     double headwind_mps = 0.0;
-    int white_count = -1;           // -1: no unit faces the eye
+    int white_count = -1;                    // -1: no unit faces the eye
     std::array<double, 4> white_fraction{};  // from the unit nearest the runway outwards; -1 unseen
 };
 
 struct Track {
     std::vector<TrackPoint> points;
-    std::size_t scored = 0;         // the first so many points count; the rest was flown on, unscored
+    std::size_t scored = 0;  // the first so many points count; the rest was flown on, unscored
 };
 
 inline constexpr int track_interval_ticks = 12;  // 10 Hz

@@ -17,8 +17,8 @@ std::string format(const char* pattern, Values... values) {
 
 std::string path_words(const Deviations& off) {
     if (std::abs(deg_from_rad(off.path_rad)) < 0.05) return "on the path";
-    return format("%.1f\u00b0 (%.0f ft) %s", std::abs(deg_from_rad(off.path_rad)), std::abs(ft_from_m(off.path_m)),
-                  off.path_m < 0.0 ? "low" : "high");
+    return format("%.1f\u00b0 (%.0f ft) %s", std::abs(deg_from_rad(off.path_rad)),
+                  std::abs(ft_from_m(off.path_m)), off.path_m < 0.0 ? "low" : "high");
 }
 
 std::string speed_words(const Deviations& off) {
@@ -61,22 +61,25 @@ std::string worst_sentence(const Summary& summary, const Track& track) {
     if (summary.worst.deviations.all_in()) {
         return "Nothing left its tolerance; the largest deviation was " + where + ": " + what + ".";
     }
-    return "Worst moment " + where + ": " + what + ", the lights showing " + light_words(point.white_count) + ".";
+    return "Worst moment " + where + ": " + what + ", the lights showing " + light_words(point.white_count) +
+           ".";
 }
 
 std::string end_sentence(const Summary& summary) {
     const double height_ft = ft_from_m(summary.last.wheel_height_m);
     const double distance_nm = nm_from_m(summary.last.distance_m);
     switch (summary.end) {
-        case End::reached_floor:
-            return format("Scoring ended at %.0f ft wheel height, %.2f NM from the aim point.", height_ft, distance_nm);
-        case End::went_around:
-            return format("Scoring ended with the go-around at %.0f ft wheel height, %.2f NM from the aim point.",
-                          height_ft, distance_nm);
-        case End::ground_short:
-            return format("The wheels met the ground short of the runway, %.2f NM before the aim point.", distance_nm);
-        case End::overflew: return "Scoring ended past the far end of the runway, never down to 50 ft.";
-        case End::none: break;
+    case End::reached_floor:
+        return format("Scoring ended at %.0f ft wheel height, %.2f NM from the aim point.", height_ft,
+                      distance_nm);
+    case End::went_around:
+        return format("Scoring ended with the go-around at %.0f ft wheel height, %.2f NM from the aim point.",
+                      height_ft, distance_nm);
+    case End::ground_short:
+        return format("The wheels met the ground short of the runway, %.2f NM before the aim point.",
+                      distance_nm);
+    case End::overflew: return "Scoring ended past the far end of the runway, never down to 50 ft.";
+    case End::none: break;
     }
     return "The approach is not finished.";
 }

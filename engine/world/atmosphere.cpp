@@ -7,7 +7,8 @@
 namespace slopewise {
 namespace {
 
-constexpr double sound_0_mps2 = standard_air::heat_ratio * standard_air::gas_constant * standard_air::temperature_k;
+constexpr double sound_0_mps2 =
+    standard_air::heat_ratio * standard_air::gas_constant * standard_air::temperature_k;
 
 // Impact pressure over static pressure at a Mach number squared, and the inverse.
 double impact_ratio(double mach_squared) { return exact::pow(1.0 + 0.2 * mach_squared, 3.5) - 1.0; }
@@ -25,7 +26,8 @@ double standard_pressure_pa(double altitude_m) {
 }
 
 double pressure_altitude_m(double pressure_pa) {
-    const double ratio = exact::pow(pressure_pa / standard_air::pressure_pa, 1.0 / standard_air::pressure_exponent);
+    const double ratio =
+        exact::pow(pressure_pa / standard_air::pressure_pa, 1.0 / standard_air::pressure_exponent);
     return standard_air::temperature_k / standard_air::lapse_k_per_m * (1.0 - ratio);
 }
 
@@ -40,7 +42,8 @@ Air air_of(double pressure_altitude_m, double temperature_k) {
 
 Air air_at(const Weather& weather, double altitude_m) {
     const double pressure_altitude = altitude_m + pressure_altitude_m(weather.qnh_pa);
-    return air_of(pressure_altitude, standard_temperature_k(pressure_altitude) + weather.temperature_deviation_k);
+    return air_of(pressure_altitude,
+                  standard_temperature_k(pressure_altitude) + weather.temperature_deviation_k);
 }
 
 double density_ratio(const Air& air) { return air.density_kgpm3 / standard_air::density_kgpm3; }

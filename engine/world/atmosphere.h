@@ -6,10 +6,10 @@ namespace slopewise {
 
 // Constants of the US Standard Atmosphere 1976.
 namespace standard_air {
-inline constexpr double temperature_k = 288.15;       // sea level
-inline constexpr double pressure_pa = 101325.0;       // sea level
-inline constexpr double lapse_k_per_m = 0.0065;       // below 11 km
-inline constexpr double gas_constant = 287.05287;     // J/(kg K), dry air
+inline constexpr double temperature_k = 288.15;    // sea level
+inline constexpr double pressure_pa = 101325.0;    // sea level
+inline constexpr double lapse_k_per_m = 0.0065;    // below 11 km
+inline constexpr double gas_constant = 287.05287;  // J/(kg K), dry air
 inline constexpr double heat_ratio = 1.4;
 inline constexpr double density_kgpm3 = pressure_pa / (gas_constant * temperature_k);
 inline constexpr double pressure_exponent = 9.80665 / (gas_constant * lapse_k_per_m);  // 5.2559
@@ -17,8 +17,8 @@ inline constexpr double pressure_exponent = 9.80665 / (gas_constant * lapse_k_pe
 
 // What a weather report gives: how much warmer than standard, and the altimeter setting.
 struct Weather {
-    double temperature_deviation_k = 0.0;                // -50 to +50
-    double qnh_pa = standard_air::pressure_pa;           // 90,000 to 110,000
+    double temperature_deviation_k = 0.0;       // -50 to +50
+    double qnh_pa = standard_air::pressure_pa;  // 90,000 to 110,000
 };
 
 struct Air {

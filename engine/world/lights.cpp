@@ -17,8 +17,9 @@ LightBar papi(const Runway& runway) {
     LightBar bar;
     for (const double minutes : offset_minutes) {
         const double lateral_m = runway.width_m / 2.0 + site.edge_gap_m + site.spacing_m * bar.count;
-        bar.units[static_cast<std::size_t>(bar.count++)] = {{origin.x_m, outward * lateral_m, origin.z_m},
-                                                           site.nominal_path_rad + rad_from_deg(minutes / 60.0)};
+        bar.units[static_cast<std::size_t>(bar.count++)] = {
+            {origin.x_m, outward * lateral_m, origin.z_m},
+            site.nominal_path_rad + rad_from_deg(minutes / 60.0)};
     }
     return bar;
 }

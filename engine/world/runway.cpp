@@ -4,7 +4,9 @@
 
 namespace slopewise {
 
-double ground_height_m(const Runway& runway, double x_m) { return runway.slope * clamp(x_m, 0.0, runway.length_m); }
+double ground_height_m(const Runway& runway, double x_m) {
+    return runway.slope * clamp(x_m, 0.0, runway.length_m);
+}
 
 Point3 aim_point(const Runway& runway) {
     return {runway.aim_distance_m, 0.0, ground_height_m(runway, runway.aim_distance_m)};

@@ -16,9 +16,9 @@ struct LightSite {
     enum class Side { left, right };
 
     double nominal_path_rad = 0.0;  // 2.5 to 4.5 degrees
-    Side side = Side::left;          // left unless impracticable: CS ADR-DSN.M.645(b)(1)
-    double edge_gap_m = 15.0;        // runway edge to the inner unit: UFC 3-535-01, 12-3
-    double spacing_m = 9.0;          // between units: UFC 3-535-01, 12-3
+    Side side = Side::left;         // left unless impracticable: CS ADR-DSN.M.645(b)(1)
+    double edge_gap_m = 15.0;       // runway edge to the inner unit: UFC 3-535-01, 12-3
+    double spacing_m = 9.0;         // between units: UFC 3-535-01, 12-3
 };
 
 struct Runway {
@@ -27,8 +27,8 @@ struct Runway {
     std::string designator;  // "27"
     double length_m = 0.0;
     double width_m = 0.0;
-    double elevation_m = 0.0;    // of the threshold, above mean sea level
-    double slope = 0.0;          // tangent, positive up in the landing direction
+    double elevation_m = 0.0;     // of the threshold, above mean sea level
+    double slope = 0.0;           // tangent, positive up in the landing direction
     double aim_distance_m = 0.0;  // threshold to the beginning of the aiming-point marking
     LightSite lights;
 };

@@ -6,11 +6,11 @@
 namespace slopewise {
 
 struct PathDeviation {
-    double distance_m = 0.0;   // along the ground from the eye to the aim point; negative beyond it
-    double height_m = 0.0;     // of the eye above the aim point
+    double distance_m = 0.0;     // along the ground from the eye to the aim point; negative beyond it
+    double height_m = 0.0;       // of the eye above the aim point
     double elevation_rad = 0.0;  // of the eye above the aim point
-    double angle_rad = 0.0;    // elevation less the nominal path, positive high
-    double offset_m = 0.0;     // height above the nominal path at this distance, positive high
+    double angle_rad = 0.0;      // elevation less the nominal path, positive high
+    double offset_m = 0.0;       // height above the nominal path at this distance, positive high
 };
 
 // Deviation of an eye on the centreline from the nominal path through the aim point.

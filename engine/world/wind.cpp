@@ -29,9 +29,9 @@ double tabulated(const Wind& wind, double height_m) {
 
 double headwind_at_mps(const Wind& wind, double height_m) {
     switch (wind.kind) {
-        case Wind::Kind::steady: return wind.headwind_mps;
-        case Wind::Kind::logarithmic: return logarithmic(wind, height_m);
-        case Wind::Kind::table: return tabulated(wind, height_m);
+    case Wind::Kind::steady: return wind.headwind_mps;
+    case Wind::Kind::logarithmic: return logarithmic(wind, height_m);
+    case Wind::Kind::table: return tabulated(wind, height_m);
     }
     return 0.0;
 }

@@ -14,7 +14,7 @@ struct Wind {
     };
 
     Kind kind = Kind::steady;
-    double headwind_mps = 0.0;        // steady; or logarithmic at the reference height
+    double headwind_mps = 0.0;         // steady; or logarithmic at the reference height
     double reference_height_m = 10.0;  // where a station measures the wind (WMO)
     double roughness_m = 0.03;         // logarithmic: 0.03 m is open grass (common practice)
     std::array<Point, 8> table{};      // rising heights

@@ -16,7 +16,8 @@ namespace files = std::filesystem;
 
 // The folder for kept texts, by the XDG base directory specification.
 files::path data_folder() {
-    if (const char* data = std::getenv("XDG_DATA_HOME"); data != nullptr && *data != '\0') return files::path(data) / "slopewise";
+    if (const char* data = std::getenv("XDG_DATA_HOME"); data != nullptr && *data != '\0')
+        return files::path(data) / "slopewise";
     const char* home = std::getenv("HOME");
     return files::path(home != nullptr ? home : ".") / ".local/share/slopewise";
 }

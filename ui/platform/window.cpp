@@ -27,11 +27,16 @@ struct State {
 State state;  // GLFW and the browser's frame callback both need one place to find it
 
 constexpr std::pair<ImGuiKey, Key> keys[] = {
-    {ImGuiKey_UpArrow, Key::up}, {ImGuiKey_DownArrow, Key::down}, {ImGuiKey_E, Key::e}, {ImGuiKey_D, Key::d},
-    {ImGuiKey_R, Key::r}, {ImGuiKey_F, Key::f}, {ImGuiKey_U, Key::u}, {ImGuiKey_J, Key::j},
-    {ImGuiKey_G, Key::g}, {ImGuiKey_X, Key::x}, {ImGuiKey_P, Key::p}, {ImGuiKey_S, Key::s},
-    {ImGuiKey_N, Key::n}, {ImGuiKey_M, Key::m}, {ImGuiKey_C, Key::c}, {ImGuiKey_O, Key::o},
-    {ImGuiKey_1, Key::one}, {ImGuiKey_2, Key::two}, {ImGuiKey_3, Key::three}, {ImGuiKey_Space, Key::space},
+    {ImGuiKey_UpArrow, Key::up},    {ImGuiKey_DownArrow, Key::down},
+    {ImGuiKey_E, Key::e},           {ImGuiKey_D, Key::d},
+    {ImGuiKey_R, Key::r},           {ImGuiKey_F, Key::f},
+    {ImGuiKey_U, Key::u},           {ImGuiKey_J, Key::j},
+    {ImGuiKey_G, Key::g},           {ImGuiKey_X, Key::x},
+    {ImGuiKey_P, Key::p},           {ImGuiKey_S, Key::s},
+    {ImGuiKey_N, Key::n},           {ImGuiKey_M, Key::m},
+    {ImGuiKey_C, Key::c},           {ImGuiKey_O, Key::o},
+    {ImGuiKey_1, Key::one},         {ImGuiKey_2, Key::two},
+    {ImGuiKey_3, Key::three},       {ImGuiKey_Space, Key::space},
     {ImGuiKey_Escape, Key::escape},
 };
 
