@@ -1,0 +1,212 @@
+#include "tests/screens/sample_view.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace slopewise {
+namespace {
+
+constexpr double feet_per_nm = 6076.115;
+constexpr double rad_per_deg = 0.017453292519943295;
+
+// Changes of the four units, leftmost (outermost) first, and the width of a change, in degrees.
+constexpr std::array<double, 4> unit_deg{2.5, 2.8333, 3.1667, 3.5};
+constexpr double change_deg = 0.05;
+
+std::array<double, 4> lamps_at(double path_deg) {
+    std::array<double, 4> white{};
+    for (std::size_t i = 0; i < white.size(); ++i)
+        white[i] = std::clamp(0.5 + (path_deg - unit_deg[i]) / change_deg, 0.0, 1.0);
+    return white;
+}
+
+LightPicture picture(int white) {
+    LightPicture shown;
+    for (int i = 0; i < 4; ++i) shown.white_fraction.push_back(i < white ? 1.0 : 0.0);
+    if (white == 0) shown.words = "4 red";
+    else if (white == 4) shown.words = "4 white";
+    else shown.words = std::to_string(white) + " white " + std::to_string(4 - white) + " red";
+    return shown;
+}
+
+ChoiceView choice() {
+    ChoiceView view;
+    view.distances_nm = {1, 2, 3};
+    view.distance_nm = 3;
+    view.positions = {"Above", "On", "Below"};
+    view.position = 1;
+    view.headwind_kt = 10;
+    view.sentence = "3 NM, on the path, 10 kt headwind";
+    view.aircraft = "Four-seat tourer";
+    view.runway = "Larkmoor 27";
+    return view;
+}
+
+std::vector<KeyHint> keys() {
+    return {{"\u2191 \u2193", "stick: nose down / nose up"},
+            {"E D", "more / less power"},
+            {"F R", "flap down / up a step"},
+            {"U J", "trim nose up / down"},
+            {"G", "go around: full power"},
+            {"X", "close the throttle"},
+            {"P", "pause"},
+            {"N M", "same again / mirror start"},
+            {"S", "sound on / off"}};
+}
+
+BriefingView briefing() {
+    BriefingView view;
+    view.title = "Final approach from 3 NM";
+    view.aim =
+        "Hold the path and the airspeed from 3 NM down to 50 ft: more power than in calm air, and less sink.";
+    view.numbers = {{"Target speed", "65", "kt", "indicated"},
+                    {"Ground speed", "55", "kt", "10 kt headwind"},
+                    {"Sink", "292", "ft/min", "about ground speed \u00d7 5"},
+                    {"Power", "38", "%", "of full"},
+                    {"Pitch", "\u22121.4", "\u00b0", "nose against the horizon"},
+                    {"Flap", "landing", "", "set at the start"}};
+    view.heights = {{"3 NM", "955", "ft", ""},
+                    {"2 NM", "637", "ft", ""},
+                    {"1 NM", "318", "ft", ""},
+                    {"0.5 NM", "159", "ft", ""}};
+    view.lights = {{"At the start", picture(2), "You start on the path, trimmed. Leave it alone."},
+                   {"On the path", picture(2), "Keep it so with small changes."},
+                   {"A little high", picture(3), "A little less power."},
+                   {"A little low", picture(1), "A little more power."},
+                   {"Far too low", picture(0), "Power now. If it stays, go around."}};
+    view.reminders = {"The aim point is the one spot that does not move. Keep it still.",
+                      "Look out; glance at the airspeed; look out again.",
+                      "Below 200 ft leave the lights alone: small power, steady attitude.",
+                      "The altimeter is set to read height above the runway."};
+    view.keys = keys();
+    return view;
+}
+
+SceneView scene() {
+    SceneView view;
+    // One mile and a half out, a touch low, the nose on its approach attitude.
+    view.camera = {-2500.0, 0.0, 142.0, -0.042, 40.0 * rad_per_deg};
+    view.runway = {1500, 30, 0, 300, 45, 6, 18, "27"};
+    view.lamp_count = 4;
+    const std::array<double, 4> white = lamps_at(2.9);
+    for (int i = 0; i < 4; ++i) {
+        const auto place = static_cast<std::size_t>(i);
+        view.lamps[place] = {300.0, -(15.0 + 15.0 + 9.0 * (3 - i)), 0.6, white[place], true};
+    }
+    view.look_over_rad = 7.0 * rad_per_deg;
+    view.body_pitch_rad = -0.024;
+    return view;
+}
+
+InstrumentsView instruments() {
+    InstrumentsView view;
+    view.airspeed_kt = 66;
+    view.altitude_ft = 462;
+    view.vertical_speed_fpm = -310;
+    view.power_percent = 37;
+    view.lever_percent = 38;
+    view.flap_index = 2;
+    view.flap_position = 2;
+    view.flap_names = {"up", "half", "landing"};
+    view.trim = -0.12;
+    view.stick = 0.08;
+    view.vs0_kt = 48;
+    view.vs1_kt = 54;
+    view.vfe_kt = 85;
+    view.vno_kt = 126;
+    view.vne_kt = 158;
+    view.target_kt = 65;
+    return view;
+}
+
+FlightView flight() {
+    FlightView view;
+    view.scene = scene();
+    view.instruments = instruments();
+    view.setup = "3 NM, on the path, 10 kt headwind, view 40\u00b0 across";
+    view.lights = picture(2);
+    view.keys = keys();
+    view.can_mirror = true;
+    return view;
+}
+
+// A flight that sags at a mile and comes back late: the summary has something to say.
+std::vector<ProfilePoint> profile() {
+    std::vector<ProfilePoint> points;
+    for (double out_nm = 3.0; out_nm >= 0.165; out_nm -= 0.01) {
+        const double sag = -0.62 * std::exp(-std::pow((out_nm - 0.85) / 0.28, 2.0));
+        const double path_deg = 3.0 + 0.18 * std::sin(2.4 * (3.0 - out_nm)) + sag;
+        const double airspeed_kt = 65.0 + 3.0 * std::sin(1.9 * (3.0 - out_nm)) -
+                                   7.0 * std::exp(-std::pow((out_nm - 0.7) / 0.22, 2.0));
+        points.push_back({out_nm, out_nm * feet_per_nm * std::tan(path_deg * rad_per_deg), airspeed_kt,
+                          lamps_at(path_deg)});
+    }
+    return points;
+}
+
+std::vector<GateRow> gates() {
+    return {
+        {"1000 ft", "+0.04", "+13", picture(2), "+1", "\u221212", "38", "landing", true, true, true, true},
+        {"500 ft", "+0.09", "+15", picture(2), "\u22122", "+35", "35", "landing", true, true, true, true},
+        {"300 ft", "\u22120.61", "\u221258", picture(1), "\u22127", "+118", "34", "landing", false, false,
+         true, true},
+        {"200 ft", "\u22120.34", "\u221222", picture(1), "\u22124", "\u2212236", "58", "landing", true, true,
+         false, true},
+        {"50 ft", "+0.11", "+2", picture(2), "+3", "+20", "36", "landing", true, true, true, true}};
+}
+
+SummaryView summary() {
+    SummaryView view;
+    view.title = "Deviation summary";
+    view.ended = "Scoring ended at 50 ft wheel height, 0.18 NM from the aim point.";
+    view.setup = "Four-seat tourer, Larkmoor 27: 3 NM, on the path, 10 kt headwind";
+    view.worst =
+        "Worst moment at 264 ft, 0.9 NM out: 0.6\u00b0 (58 ft) low, 7 kt slow, the lights showing 1 white 3 "
+        "red.";
+    view.profile = profile();
+    view.target_kt = 65;
+    view.slow_kt = 5;
+    view.fast_kt = 10;
+    view.worst_distance_nm = 0.85;
+    view.gates = gates();
+    view.path_figures = {{"Bias", "\u22120.06", "\u00b0", "mostly low"},
+                         {"Scatter", "0.21", "\u00b0", "about that bias"}};
+    view.speed_figures = {{"Bias", "\u22120.8", "kt", "mostly slow"},
+                          {"Scatter", "2.9", "kt", "about that bias"}};
+    view.in_tolerance = {{"Path within 0.5\u00b0 or 30 ft", 0.91, "91 %"},
+                         {"Speed within \u22125 to +10 kt", 0.88, "88 %"},
+                         {"Sink within 200 ft/min", 0.79, "79 %"},
+                         {"All three at once", 0.74, "74 %"}};
+    view.light_pictures = {{"4 white", 0.0, "0 %"},
+                           {"3 white 1 red", 0.06, "6 %"},
+                           {"2 white 2 red", 0.71, "71 %"},
+                           {"1 white 3 red", 0.19, "19 %"},
+                           {"4 red", 0.04, "4 %"}};
+    view.definitions = {
+        "Path: the angle of your eye above the aim point less 3.0\u00b0; plus is high.",
+        "Speed: indicated airspeed less the target. Sink: less ground speed \u00d7 tan 3.0\u00b0.",
+        "Gates: wheel height above the threshold; means over 2 s before to 2 s after.",
+        "Bias and scatter: mean and standard deviation of the track, ten points a second, 186 s in all.",
+        "The lights changed 7 times."};
+    view.can_fly_on = true;
+    view.can_mirror = true;
+    return view;
+}
+
+}  // namespace
+
+View sample_view() {
+    View view;
+    view.choice = choice();
+    view.briefing = briefing();
+    view.flight = flight();
+    view.summary = summary();
+    view.caution = {"Ground study aid. Not an approved training device: time may not be logged or credited.",
+                    "Not for use in flight. The airfield and the aircraft are invented.",
+                    "Your flight manual, your instructor and the local rules come first."};
+    view.version = "0.1.0";
+    return view;
+}
+
+}  // namespace slopewise

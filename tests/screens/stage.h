@@ -1,0 +1,67 @@
+// A screen on a stage: drawn with no window behind it, pressed with a made-up mouse and keyboard.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <imgui.h>
+
+#include "ui/screens/screens.h"
+
+namespace slopewise {
+
+struct Box {
+    float left = 0, top = 0, right = 0, bottom = 0;
+
+    ImVec2 middle() const { return {(left + right) / 2, (top + bottom) / 2}; }
+    float height() const { return bottom - top; }
+    bool lies_in(const Box& other, float by = 0.5f) const {
+        return left >= other.left - by && top >= other.top - by && right <= other.right + by &&
+               bottom <= other.bottom + by;
+    }
+};
+
+class Stage {
+public:
+    explicit Stage(ImVec2 size);
+    ~Stage();
+    Stage(const Stage&) = delete;
+    Stage& operator=(const Stage&) = delete;
+
+    void resize(ImVec2 size);
+    Box display() const;
+
+    // One frame of a screen; what it asked for. A changed screen needs two to settle.
+    Actions draw(Screen screen);
+
+    // What it asked for while a key went down and up, or the mouse did at a place.
+    Actions key(Screen screen, ImGuiKey key);
+    Actions click(Screen screen, ImVec2 place);
+
+    // Where what is called `label` in a window can be pressed: found as a hand would, by moving over the
+    // window.
+    std::optional<Box> place_of(Screen screen, const char* window, const char* label,
+                                const char* group = nullptr);
+
+    void move_mouse(ImVec2 place);
+    void hold_mouse(bool down);
+    void turn_wheel(float notches);
+    void hold_key(ImGuiKey key, bool down);
+
+    // Of the frame drawn last.
+    std::vector<Box> glyphs(std::string_view window) const;  // every character's box, before clipping
+    Box drawn() const;  // what all vertices span, clipped as they will be
+    int vertices() const;
+    float scroll_room(const char* window) const;
+    float scrolled(const char* window) const;
+
+    View view;
+    UiState ui;
+
+private:
+    ImGuiContext* context_ = nullptr;
+};
+
+}  // namespace slopewise
