@@ -19,7 +19,8 @@ std::vector<DataFile> shipped_files() {
 const Catalog& shipped() {
     static const Result<Catalog> catalog = load_catalog(shipped_files());
     if (!catalog.ok()) {  // nothing else can be tested then
-        for (const Problem& problem : catalog.problems) std::fprintf(stderr, "%s\n", to_text(problem).c_str());
+        for (const Problem& problem : catalog.problems)
+            std::fprintf(stderr, "%s\n", to_text(problem).c_str());
         std::abort();
     }
     return *catalog.value;
@@ -69,8 +70,9 @@ Aircraft textbook_aircraft(double lift_at_zero) {
 Flight fly_good(const Scenario& scenario, std::uint64_t seed) {
     ModelPilot pilot = pilot_for(scenario, PilotSkill{}, seed);
     constexpr std::int64_t twenty_minutes = 20 * 60 * 120;
-    return fly_with(scenario, twenty_minutes,
-                    [&](const Attempt& attempt) { return fly(pilot, sight_of(scenario, attempt), time_s(attempt)); });
+    return fly_with(scenario, twenty_minutes, [&](const Attempt& attempt) {
+        return fly(pilot, sight_of(scenario, attempt), time_s(attempt));
+    });
 }
 
 }  // namespace slopewise::test

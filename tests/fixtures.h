@@ -18,16 +18,18 @@ const Catalog& shipped();
 const Aircraft& tourer();
 Scenario shipped_scenario(std::string_view lesson_id);
 
-// A level runway at sea level, 30 m wide, 1,500 m long, its aim point 300 m in, lights on the left at 3 degrees.
+// A level runway at sea level, 30 m wide, 1,500 m long, its aim point 300 m in, lights on the left at 3
+// degrees.
 Runway plain_runway();
 
 // Still standard air over the plain runway.
 Surroundings still_air();
 
-// The propeller aeroplane of the worked examples in Anderson, Introduction to Flight, chapter 6 ("CP-1"): span
-// 10.912 m, wing area 16.165 m2, weight 13,127.5 N, zero-lift drag 0.025, span efficiency 0.8, 230 hp at 746 W,
-// propeller efficiency 0.8. One flap setting, no idle power, no windmilling drag; a lift slope that the examples do
-// not need, and so chosen: 5 per radian. `lift_at_zero` is the lift coefficient at zero angle of attack.
+// The propeller aeroplane of the worked examples in Anderson, Introduction to Flight, chapter 6 ("CP-1"):
+// span 10.912 m, wing area 16.165 m2, weight 13,127.5 N, zero-lift drag 0.025, span efficiency 0.8, 230 hp at
+// 746 W, propeller efficiency 0.8. One flap setting, no idle power, no windmilling drag; a lift slope that
+// the examples do not need, and so chosen: 5 per radian. `lift_at_zero` is the lift coefficient at zero angle
+// of attack.
 Aircraft textbook_aircraft(double lift_at_zero);
 
 // One flight from the start of scoring to its end, by the good model pilot, with all that is made of it.

@@ -14,7 +14,8 @@ TEST_CASE("atmosphere: pressure altitude undoes standard pressure") {
 
 TEST_CASE("atmosphere: in the standard atmosphere density altitude is the altitude") {
     for (const double altitude_m : {-500.0, 0.0, 1234.5, 10000.0}) {
-        CHECK_NEAR(density_altitude_m(air_of(altitude_m, standard_temperature_k(altitude_m))), altitude_m, 1e-6);
+        CHECK_NEAR(density_altitude_m(air_of(altitude_m, standard_temperature_k(altitude_m))), altitude_m,
+                   1e-6);
     }
 }
 

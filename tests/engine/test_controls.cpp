@@ -33,7 +33,8 @@ TEST_CASE("controls: the ends and the middle are exact") {
 }
 
 TEST_CASE("controls: what is out of range is limited, and what is not a number counts as zero") {
-    const double nan = std::numeric_limits<double>::quiet_NaN(), inf = std::numeric_limits<double>::infinity();
+    const double nan = std::numeric_limits<double>::quiet_NaN(),
+                 inf = std::numeric_limits<double>::infinity();
     const ControlPositions beyond = positions_of(quantize({5.0, -3.0, -7.0, 900, false}));
     CHECK(beyond.stick == 1.0);
     CHECK(beyond.throttle == 0.0);

@@ -39,16 +39,22 @@ double value_at(double (*function)(double), double x) { return function(x); }
 
 TEST_CASE("exact math: every function agrees with the C library's to the last bit or two") {
     // Both libraries promise less than 1 ulp from the true value, so two of them are within 2 of each other.
-    CHECK(worst_ulps(exact::sin, [](double x) { return std::sin(x); }, -10.0, 10.0) <= 2.0);
-    CHECK(worst_ulps(exact::cos, [](double x) { return std::cos(x); }, -10.0, 10.0) <= 2.0);
-    CHECK(worst_ulps(exact::tan, [](double x) { return std::tan(x); }, -1.5, 1.5) <= 2.0);
-    CHECK(worst_ulps(exact::atan, [](double x) { return std::atan(x); }, -50.0, 50.0) <= 2.0);
-    CHECK(worst_ulps(exact::exp, [](double x) { return std::exp(x); }, -20.0, 20.0) <= 2.0);
-    CHECK(worst_ulps(exact::log, [](double x) { return std::log(x); }, 1e-3, 1e4) <= 2.0);
+    CHECK(worst_ulps(
+              exact::sin, [](double x) { return std::sin(x); }, -10.0, 10.0) <= 2.0);
+    CHECK(worst_ulps(
+              exact::cos, [](double x) { return std::cos(x); }, -10.0, 10.0) <= 2.0);
+    CHECK(worst_ulps(
+              exact::tan, [](double x) { return std::tan(x); }, -1.5, 1.5) <= 2.0);
+    CHECK(worst_ulps(
+              exact::atan, [](double x) { return std::atan(x); }, -50.0, 50.0) <= 2.0);
+    CHECK(worst_ulps(
+              exact::exp, [](double x) { return std::exp(x); }, -20.0, 20.0) <= 2.0);
+    CHECK(worst_ulps(
+              exact::log, [](double x) { return std::log(x); }, 1e-3, 1e4) <= 2.0);
     CHECK(worst_ulps([](double x) { return exact::pow(x, 5.2558797); },
                      [](double x) { return std::pow(x, 5.2558797); }, 0.5, 1.5) <= 2.0);
-    CHECK(worst_ulps([](double x) { return exact::atan2(x, 3.0); }, [](double x) { return std::atan2(x, 3.0); }, -9.0,
-                     9.0) <= 2.0);
+    CHECK(worst_ulps([](double x) { return exact::atan2(x, 3.0); },
+                     [](double x) { return std::atan2(x, 3.0); }, -9.0, 9.0) <= 2.0);
 }
 
 TEST_CASE("exact math: the angle of a vector is right in all four quadrants and on the axes") {
@@ -63,8 +69,8 @@ TEST_CASE("exact math: the angle of a vector is right in all four quadrants and 
 }
 
 TEST_CASE("exact math: the bits are those of musl in every build") {
-    // The hash is what musl 1.2's functions give as WebAssembly and natively; glibc's give another one. Arguments run
-    // through a function pointer, so that no compiler works them out beforehand.
+    // The hash is what musl 1.2's functions give as WebAssembly and natively; glibc's give another one.
+    // Arguments run through a function pointer, so that no compiler works them out beforehand.
     Random random{2024};
     Hash hash;
     for (int i = 0; i < 20000; ++i) {

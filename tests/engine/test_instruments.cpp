@@ -13,7 +13,8 @@ TEST_CASE("instruments: the vertical speed shows 95 percent of a change after se
     for (int i = 1; i <= 20 * 120; ++i) {
         const double before = shown.vertical_speed_mps;
         shown = advance_instruments(shown, climbing);
-        if (!(shown.vertical_speed_mps >= before && shown.vertical_speed_mps <= 5.0)) FAIL_CHECK("overshoot at tick " << i);
+        if (!(shown.vertical_speed_mps >= before && shown.vertical_speed_mps <= 5.0))
+            FAIL_CHECK("overshoot at tick " << i);
         if (shown_95_s == 0.0 && shown.vertical_speed_mps >= 0.95 * 5.0) shown_95_s = i * tick_s;
     }
     CHECK_NEAR(shown_95_s, 7.5, 0.05);

@@ -22,19 +22,22 @@ TEST_CASE("propeller: at rest the thrust is momentum theory's, finite") {
     // T^3 = 2 rho A P^2 with P the power that reaches the slipstream (momentum theory).
     const Engine engine = plain_engine();
     const double power_w = 0.8 * 100000.0;
-    CHECK_NEAR(net_thrust_n(engine, 1.0, 0.0, density), std::cbrt(2.0 * density * disc_m2(engine) * power_w * power_w), 1e-6);
+    CHECK_NEAR(net_thrust_n(engine, 1.0, 0.0, density),
+               std::cbrt(2.0 * density * disc_m2(engine) * power_w * power_w), 1e-6);
     CHECK(net_thrust_n(engine, 1.0, -5.0, density) == net_thrust_n(engine, 1.0, 0.0, density));
 }
 
 TEST_CASE("propeller: thrust obeys momentum theory at every speed and power") {
-    // T (V + v) = eta P and T = 2 rho A v (V + v), v being solved from the second; at full power nothing windmills.
+    // T (V + v) = eta P and T = 2 rho A v (V + v), v being solved from the second; at full power nothing
+    // windmills.
     Engine engine = plain_engine();
     engine.windmill_drag = 0.0;
     double worst = 0.0;
     for (int p = 1; p <= 20; ++p) {
         for (int v = 0; v <= 120; v += 2) {
             const double thrust_n = net_thrust_n(engine, p / 20.0, v, density);
-            const double slip_mps = 0.5 * (std::sqrt(v * v + 2.0 * thrust_n / (density * disc_m2(engine))) - v);
+            const double slip_mps =
+                0.5 * (std::sqrt(v * v + 2.0 * thrust_n / (density * disc_m2(engine))) - v);
             const double power_w = 0.8 * 100000.0 * p / 20.0;
             worst = std::fmax(worst, std::abs(thrust_n * (v + slip_mps) / power_w - 1.0));
         }
@@ -45,7 +48,8 @@ TEST_CASE("propeller: thrust obeys momentum theory at every speed and power") {
 TEST_CASE("propeller: fast, the thrust tends to efficiency times power over speed") {
     const Engine engine = plain_engine();
     const double thrust_n = net_thrust_n(engine, 1.0, 300.0, density);
-    CHECK_NEAR(thrust_n * 300.0 / (0.8 * 100000.0), 1.0, 0.001);  // the slip is a thousandth of the speed there
+    CHECK_NEAR(thrust_n * 300.0 / (0.8 * 100000.0), 1.0,
+               0.001);  // the slip is a thousandth of the speed there
 }
 
 TEST_CASE("propeller: with the lever closed it drags, in proportion to dynamic pressure") {
@@ -73,17 +77,21 @@ TEST_CASE("propeller: the power for a thrust undoes the thrust of a power") {
     const Engine& engine = tourer().engine;
     for (const double power : {0.01, 0.1, 0.33, 0.9, 1.0}) {
         const double thrust_n = net_thrust_n(engine, power, 33.4, 1.1);
-        CHECK_NEAR(power_fraction_for_thrust(engine, thrust_n, 33.4, 1.1), power, 1e-9);  // halving to rounding
+        CHECK_NEAR(power_fraction_for_thrust(engine, thrust_n, 33.4, 1.1), power,
+                   1e-9);  // halving to rounding
     }
-    CHECK(power_fraction_for_thrust(engine, -5000.0, 33.4, 1.1) < 0.0);  // more drag than the propeller can give
-    CHECK(power_fraction_for_thrust(engine, 9000.0, 33.4, 1.1) > 1.0);   // more thrust than the engine can give
+    CHECK(power_fraction_for_thrust(engine, -5000.0, 33.4, 1.1) <
+          0.0);  // more drag than the propeller can give
+    CHECK(power_fraction_for_thrust(engine, 9000.0, 33.4, 1.1) >
+          1.0);  // more thrust than the engine can give
 }
 
 TEST_CASE("propeller: a piston engine loses power with density by Gagg and Ferrar's rule") {
-    // sigma - (1 - sigma)/7.55 (formula from memory, after Gagg and Ferrar 1934). In the form (1.132 sigma - 0.132),
-    // also common in textbooks, the same to three decimals.
+    // sigma - (1 - sigma)/7.55 (formula from memory, after Gagg and Ferrar 1934). In the form (1.132 sigma -
+    // 0.132), also common in textbooks, the same to three decimals.
     CHECK(power_density_factor(1.0) == 1.0);
-    for (const double sigma : {0.9, 0.7386, 0.6}) CHECK_NEAR(power_density_factor(sigma), 1.132 * sigma - 0.132, 0.0005);
+    for (const double sigma : {0.9, 0.7386, 0.6})
+        CHECK_NEAR(power_density_factor(sigma), 1.132 * sigma - 0.132, 0.0005);
     const Engine engine = plain_engine();
     CHECK(net_thrust_n(engine, 1.0, 33.0, 0.9) < net_thrust_n(engine, 1.0, 33.0, density));
 }

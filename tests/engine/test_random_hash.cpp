@@ -42,7 +42,8 @@ TEST_CASE("random: uniform numbers fill 0 to 1 evenly and normal ones have mean 
     }
     CHECK(low >= 0.0);
     CHECK(high < 1.0);
-    // Four standard deviations of the estimate: sqrt(1/12/n), sqrt(1/n), and about sqrt(2/n) for the variance.
+    // Four standard deviations of the estimate: sqrt(1/12/n), sqrt(1/n), and about sqrt(2/n) for the
+    // variance.
     CHECK_NEAR(sum / count, 0.5, 4.0 * 0.289 / 447.0);
     CHECK_NEAR(normal_sum / count, 0.0, 4.0 / 447.0);
     CHECK_NEAR(normal_square / count, 1.0, 4.0 * 1.414 / 447.0);

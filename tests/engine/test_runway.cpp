@@ -8,13 +8,17 @@ using namespace slopewise::test;
 TEST_CASE("runway: the aiming point by landing distance is that of CS ADR-DSN.L.540, Table L-1") {
     // Distance from the threshold to the beginning of the marking; the table's ranges for the rest.
     const struct {
-        double landing_distance_m, distance_m, least_length_m, most_length_m, least_width_m, most_width_m, least_gap_m,
-            most_gap_m;
+        double landing_distance_m, distance_m, least_length_m, most_length_m, least_width_m, most_width_m,
+            least_gap_m, most_gap_m;
     } rows[] = {
-        {600.0, 150.0, 30.0, 45.0, 4.0, 4.0, 6.0, 6.0},      {799.9, 150.0, 30.0, 45.0, 4.0, 4.0, 6.0, 6.0},
-        {800.0, 250.0, 30.0, 45.0, 6.0, 6.0, 9.0, 9.0},      {1199.9, 250.0, 30.0, 45.0, 6.0, 6.0, 9.0, 9.0},
-        {1200.0, 300.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},  {2399.9, 300.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
-        {2400.0, 400.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},  {4000.0, 400.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
+        {600.0, 150.0, 30.0, 45.0, 4.0, 4.0, 6.0, 6.0},
+        {799.9, 150.0, 30.0, 45.0, 4.0, 4.0, 6.0, 6.0},
+        {800.0, 250.0, 30.0, 45.0, 6.0, 6.0, 9.0, 9.0},
+        {1199.9, 250.0, 30.0, 45.0, 6.0, 6.0, 9.0, 9.0},
+        {1200.0, 300.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
+        {2399.9, 300.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
+        {2400.0, 400.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
+        {4000.0, 400.0, 45.0, 60.0, 6.0, 10.0, 18.0, 22.5},
     };
     for (const auto& row : rows) {
         const AimingPointMarking marking = aiming_point_marking(row.landing_distance_m);

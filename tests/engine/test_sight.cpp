@@ -30,7 +30,8 @@ TEST_CASE("sight: high is positive, low is negative, in degrees and in feet at t
     const Runway runway = plain_runway();
     const PathDeviation high = path_deviation(runway, eye_at(runway, m_from_nm(1.0), 3.5));
     CHECK_NEAR(deg_from_rad(high.angle_rad), 0.5, 1e-12);
-    // 371.6 - 318.4 ft a nautical mile: 6,076.115 (tan 3.5 - tan 3), worked out apart; a tenth of a foot is its last digit
+    // 371.6 - 318.4 ft a nautical mile: 6,076.115 (tan 3.5 - tan 3), worked out apart; a tenth of a foot is
+    // its last digit
     CHECK_NEAR(ft_from_m(high.offset_m), 53.2, 0.05);
     const PathDeviation low = path_deviation(runway, eye_at(runway, m_from_nm(1.0), 2.5));
     CHECK_NEAR(deg_from_rad(low.angle_rad), -0.5, 1e-12);

@@ -27,16 +27,19 @@ TEST_CASE("trim: every state it calls flyable is steady by the equations of moti
                         Surroundings surroundings = still_air();
                         surroundings.wind.headwind_mps = mps_from_kt(headwind_kt);
                         surroundings.weather.temperature_deviation_k = 12.0;
-                        const TrimWanted wanted{mps_from_kt(speed_kt), flap, rad_from_deg(path_deg), height_m};
+                        const TrimWanted wanted{mps_from_kt(speed_kt), flap, rad_from_deg(path_deg),
+                                                height_m};
                         const TrimState trim = trim_of(wanted, surroundings);
                         if (!trim.flyable) continue;
                         ++flyable;
-                        const FlightState rate =
-                            rates_of(aircraft, surroundings, trim.controls, trimmed_start(wanted, trim, -3000.0));
+                        const FlightState rate = rates_of(aircraft, surroundings, trim.controls,
+                                                          trimmed_start(wanted, trim, -3000.0));
                         // m/s2 and rad/s2: what halving intervals to the last bit leaves
-                        const double worst = std::fmax(std::fmax(std::abs(rate.vx_mps), std::abs(rate.vz_mps)),
-                                                       std::fmax(std::abs(rate.pitch_rate_radps), std::abs(rate.power)));
-                        if (!(worst < 1e-9)) FAIL_CHECK("not steady by " << worst << " at " << speed_kt << " kt");
+                        const double worst =
+                            std::fmax(std::fmax(std::abs(rate.vx_mps), std::abs(rate.vz_mps)),
+                                      std::fmax(std::abs(rate.pitch_rate_radps), std::abs(rate.power)));
+                        if (!(worst < 1e-9))
+                            FAIL_CHECK("not steady by " << worst << " at " << speed_kt << " kt");
                     }
                 }
             }
@@ -85,16 +88,17 @@ TEST_CASE("trim: it takes the wind at the height of the wheels") {
     surroundings.wind.table = {{{0.0, 2.0}, {300.0, 12.0}}};
     surroundings.wind.table_size = 2;
     const double wheels_m = 150.0;
-    const TrimWanted wanted{mps_from_kt(65.0), 2, rad_from_deg(-3.0), wheels_m + tourer().geometry.wheels_down_m};
+    const TrimWanted wanted{mps_from_kt(65.0), 2, rad_from_deg(-3.0),
+                            wheels_m + tourer().geometry.wheels_down_m};
     const TrimState trim = trim_of(wanted, surroundings);
     const double along_mps = trim.tas_mps * std::cos(trim.air_path_rad);
     CHECK_NEAR(along_mps - trim.ground_speed_mps, 7.0, 1e-9);  // half way up the table; rounding
 }
 
 TEST_CASE("trim: on the back side of the power curve slower flight needs more power") {
-    // FAA Airplane Flying Handbook 8083-3C, page 193: at low speed and high angle of attack, raising the nose increases
-    // the rate of descent (the region of reversed command). So there is a speed of least power well above the stall,
-    // below which power rises again.
+    // FAA Airplane Flying Handbook 8083-3C, page 193: at low speed and high angle of attack, raising the nose
+    // increases the rate of descent (the region of reversed command). So there is a speed of least power well
+    // above the stall, below which power rises again.
     const Aircraft& aircraft = tourer();
     for (int flap = 0; flap < aircraft.flap_count; ++flap) {
         CAPTURE(flap);
@@ -106,10 +110,12 @@ TEST_CASE("trim: on the back side of the power curve slower flight needs more po
             least = power;
             least_at_kt = speed_kt;
         }
-        const double near_stall = trim_of({mps_from_kt(stall_kt + 1.0), flap, rad_from_deg(-3.0), 150.0}).power;
+        const double near_stall =
+            trim_of({mps_from_kt(stall_kt + 1.0), flap, rad_from_deg(-3.0), 150.0}).power;
         const double fast = trim_of({mps_from_kt(90.0), flap, rad_from_deg(-3.0), 150.0}).power;
-        MESSAGE("flap " << flap << ": least power " << 100.0 * least << " percent at " << least_at_kt << " kt, "
-                        << 100.0 * near_stall << " a knot above the stall at " << stall_kt << " kt");
+        MESSAGE("flap " << flap << ": least power " << 100.0 * least << " percent at " << least_at_kt
+                        << " kt, " << 100.0 * near_stall << " a knot above the stall at " << stall_kt
+                        << " kt");
         CHECK(least_at_kt > stall_kt + 2.0);
         CHECK(near_stall > least + 0.01);
         CHECK(fast > least + 0.01);

@@ -1,5 +1,5 @@
-// Conversion factors are definitions: international foot 0.3048 m, international nautical mile 1852 m (both from
-// memory of the 1959 agreement and of the SI brochure).
+// Conversion factors are definitions: international foot 0.3048 m, international nautical mile 1852 m (both
+// from memory of the 1959 agreement and of the SI brochure).
 #include "base/interpolate.h"
 #include "base/units.h"
 #include "tests/check.h"

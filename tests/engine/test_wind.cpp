@@ -10,7 +10,8 @@ TEST_CASE("wind: a steady wind is the same at every height") {
     for (const double height_m : {-5.0, 0.0, 10.0, 3000.0}) CHECK(headwind_at_mps(wind, height_m) == 7.5);
 }
 
-TEST_CASE("wind: the logarithmic profile is the station's wind at its height, and none at the roughness length") {
+TEST_CASE(
+    "wind: the logarithmic profile is the station's wind at its height, and none at the roughness length") {
     Wind wind;
     wind.kind = Wind::Kind::logarithmic;
     wind.headwind_mps = 8.0;
@@ -22,8 +23,8 @@ TEST_CASE("wind: the logarithmic profile is the station's wind at its height, an
 }
 
 TEST_CASE("wind: the logarithmic profile has the factors of the military low-altitude wind shear") {
-    // MIL-F-8785C: u = W20 ln(h/z0) / ln(20 ft/z0) with z0 = 0.15 ft for approach and landing. Formula and roughness
-    // from memory; the factors follow from them and are printed to three decimals.
+    // MIL-F-8785C: u = W20 ln(h/z0) / ln(20 ft/z0) with z0 = 0.15 ft for approach and landing. Formula and
+    // roughness from memory; the factors follow from them and are printed to three decimals.
     Wind wind;
     wind.kind = Wind::Kind::logarithmic;
     wind.headwind_mps = 1.0;
@@ -32,7 +33,8 @@ TEST_CASE("wind: the logarithmic profile has the factors of the military low-alt
     const struct {
         double height_ft, factor;
     } rows[] = {{10.0, 0.858}, {20.0, 1.0}, {50.0, 1.187}, {100.0, 1.329}, {500.0, 1.658}};
-    for (const auto& row : rows) CHECK_NEAR(headwind_at_mps(wind, m_from_ft(row.height_ft)), row.factor, 0.0005);
+    for (const auto& row : rows)
+        CHECK_NEAR(headwind_at_mps(wind, m_from_ft(row.height_ft)), row.factor, 0.0005);
 }
 
 TEST_CASE("wind: a table is straight between its rows and constant beyond them") {

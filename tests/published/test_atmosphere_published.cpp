@@ -14,7 +14,9 @@ constexpr double pa_per_psf = 47.880259;      // pound-force a square foot
 constexpr double kgpm3_per_slug = 515.37882;  // slug a cubic foot
 
 // The tables below are by geometric altitude; the equations go by geopotential.
-double geopotential_m(double geometric_m) { return earth_radius_m * geometric_m / (earth_radius_m + geometric_m); }
+double geopotential_m(double geometric_m) {
+    return earth_radius_m * geometric_m / (earth_radius_m + geometric_m);
+}
 
 Air standard_air_at(double geometric_m) {
     const double altitude_m = geopotential_m(geometric_m);
@@ -24,10 +26,11 @@ Air standard_air_at(double geometric_m) {
 }  // namespace
 
 TEST_CASE("atmosphere: it is the US Standard Atmosphere 1976 by the printed rows from 0 to 10,000 ft") {
-    // R. Carmichael, Public Domain Aeronautical Software, table of the 1976 atmosphere in US units. Tolerances are
-    // half of the last printed digit, and a little for the digits of the unit factors.
+    // R. Carmichael, Public Domain Aeronautical Software, table of the 1976 atmosphere in US units.
+    // Tolerances are half of the last printed digit, and a little for the digits of the unit factors.
     const struct {
-        double altitude_ft, temperature_r, pressure_psf, density_slug, density_ratio, pressure_ratio, sound_fps;
+        double altitude_ft, temperature_r, pressure_psf, density_slug, density_ratio, pressure_ratio,
+            sound_fps;
     } rows[] = {
         {0.0, 518.7, 2116.2, 0.0023769, 1.0000, 1.0000, 1116.5},
         {1000.0, 515.1, 2040.9, 0.0023081, 0.9711, 0.9644, 1112.6},
@@ -50,10 +53,13 @@ TEST_CASE("atmosphere: it is the US Standard Atmosphere 1976 by the printed rows
 }
 
 TEST_CASE("atmosphere: it is the standard one by the printed metric rows too") {
-    // Mechanical Engineers' Handbook, volume 4, Table 6. The last digits of that table are within two of ours.
+    // Mechanical Engineers' Handbook, volume 4, Table 6. The last digits of that table are within two of
+    // ours.
     const struct {
         double altitude_m, temperature_k, pressure_bar, density_kgpm3, sound_mps;
-    } rows[] = {{1000.0, 281.65, 0.8988, 1.1117, 336.4}, {2000.0, 275.15, 0.7950, 1.0066, 332.5}, {3000.0, 268.66, 0.7012, 0.9093, 328.6}};
+    } rows[] = {{1000.0, 281.65, 0.8988, 1.1117, 336.4},
+                {2000.0, 275.15, 0.7950, 1.0066, 332.5},
+                {3000.0, 268.66, 0.7012, 0.9093, 328.6}};
     for (const auto& row : rows) {
         CAPTURE(row.altitude_m);
         const Air air = standard_air_at(row.altitude_m);
@@ -76,8 +82,8 @@ TEST_CASE("atmosphere: density altitude on hot days is what the standard formula
 }
 
 TEST_CASE("atmosphere: true airspeed grows with density altitude by the low-speed formula") {
-    // TAS = CAS / (1 - 6.8755856e-6 DA)^2.127940, from a published formulary: 1.0299 at 2,000 ft, 1.0773 at 5,000,
-    // 1.1637 at 10,000. It leaves compressibility out, which at 65 kt is below one part in a thousand.
+    // TAS = CAS / (1 - 6.8755856e-6 DA)^2.127940, from a published formulary: 1.0299 at 2,000 ft, 1.0773 at
+    // 5,000, 1.1637 at 10,000. It leaves compressibility out, which at 65 kt is below one part in a thousand.
     const struct {
         double altitude_ft, factor;
     } rows[] = {{2000.0, 1.0299}, {5000.0, 1.0773}, {10000.0, 1.1637}};
@@ -92,8 +98,8 @@ TEST_CASE("atmosphere: true airspeed grows with density altitude by the low-spee
 }
 
 TEST_CASE("atmosphere: 65 knots equivalent are 66.0, 66.9, 70.0 and 75.6 knots true") {
-    // At 1,000, 2,000, 5,000 and 10,000 ft, worked out apart to a tenth; calibrated and equivalent airspeed differ by
-    // less than 0.02 kt at this speed.
+    // At 1,000, 2,000, 5,000 and 10,000 ft, worked out apart to a tenth; calibrated and equivalent airspeed
+    // differ by less than 0.02 kt at this speed.
     const struct {
         double altitude_ft, tas_kt;
     } rows[] = {{1000.0, 66.0}, {2000.0, 66.9}, {5000.0, 70.0}, {10000.0, 75.6}};
@@ -105,9 +111,9 @@ TEST_CASE("atmosphere: 65 knots equivalent are 66.0, 66.9, 70.0 and 75.6 knots t
 }
 
 TEST_CASE("atmosphere: the compressible pitot equation solves the textbook's example") {
-    // Anderson, Introduction to Flight, Example 4.17: total pressure 42,400 Pa, static 26,500 Pa, 230 K. By the
-    // example's equations Mach 0.848, true 257.7 m/s, calibrated 157.2 m/s. Half a percent allows for the book's
-    // rounded constants.
+    // Anderson, Introduction to Flight, Example 4.17: total pressure 42,400 Pa, static 26,500 Pa, 230 K. By
+    // the example's equations Mach 0.848, true 257.7 m/s, calibrated 157.2 m/s. Half a percent allows for the
+    // book's rounded constants.
     const Air air = air_of(pressure_altitude_m(26500.0), 230.0);
     CHECK_NEAR(air.pressure_pa, 26500.0, 0.01);  // rounding of the inverse
     const double impact_pa = 42400.0 - 26500.0;

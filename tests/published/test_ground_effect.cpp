@@ -14,9 +14,10 @@ TEST_CASE("ground effect: the share of induced drag left is Wieselsberger's") {
     for (const auto& row : rows) CHECK_NEAR(induced_drag_share(row.height_over_span), row.share, 0.0005);
 }
 
-TEST_CASE("ground effect: it takes off what the training handbook says at a quarter and at a tenth of the span") {
-    // FAA handbook: 23.5 percent less induced drag at a quarter of the span, 47.6 at a tenth (from memory). One
-    // percentage point: another law of the same kind. McCormick's would give 6 and 28.
+TEST_CASE(
+    "ground effect: it takes off what the training handbook says at a quarter and at a tenth of the span") {
+    // FAA handbook: 23.5 percent less induced drag at a quarter of the span, 47.6 at a tenth (from memory).
+    // One percentage point: another law of the same kind. McCormick's would give 6 and 28.
     CHECK_NEAR(100.0 * (1.0 - induced_drag_share(0.25)), 23.5, 1.0);
     CHECK_NEAR(100.0 * (1.0 - induced_drag_share(0.10)), 47.6, 1.0);
     CHECK(1.0 - induced_drag_share(1.0) <= 0.014);  // and at one span, 1.4 percent or less

@@ -15,14 +15,15 @@ using namespace slopewise::test;
 
 namespace {
 
-// No drag (no zero-lift drag, and a span so great that induced drag is nothing), no power, and an attitude so stiff
-// that the angle of attack stands still: all that Lanchester's phugoid assumes.
+// No drag (no zero-lift drag, and a span so great that induced drag is nothing), no power, and an attitude so
+// stiff that the angle of attack stands still: all that Lanchester's phugoid assumes.
 Aircraft drag_free_aircraft() {
     Aircraft aircraft = textbook_aircraft(0.7);
     aircraft.wing.zero_lift_drag = 0.0;
     aircraft.wing.span_m = 1e6;
     aircraft.engine.idle_fraction = 0.0;
-    // The attitude lags behind a turning flight path by 2 damping / frequency of its rate: here half a millisecond.
+    // The attitude lags behind a turning flight path by 2 damping / frequency of its rate: here half a
+    // millisecond.
     aircraft.pitch.frequency_radps = 200.0;
     aircraft.pitch.damping = 0.05;
     return aircraft;
@@ -34,7 +35,8 @@ struct Phugoid {
     double height_m = 0.0;
 };
 
-// Lets the drag-free aeroplane go a hair too fast and times ten swings by the vertical speed's rises through zero.
+// Lets the drag-free aeroplane go a hair too fast and times ten swings by the vertical speed's rises through
+// zero.
 Phugoid fly_phugoid(double tas_mps, double disturbance) {
     Aircraft aircraft = drag_free_aircraft();
     const Surroundings surroundings = still_air();
@@ -61,8 +63,9 @@ Phugoid fly_phugoid(double tas_mps, double disturbance) {
     return {};
 }
 
-// Damping ratio of the textbook aeroplane's phugoid with fixed angle of attack, from three swings of its path angle.
-// Each half swing, from one extreme to the next, is the one before times exp(-zeta pi / sqrt(1 - zeta^2)).
+// Damping ratio of the textbook aeroplane's phugoid with fixed angle of attack, from three swings of its path
+// angle. Each half swing, from one extreme to the next, is the one before times exp(-zeta pi / sqrt(1 -
+// zeta^2)).
 double measured_damping(double lift, double disc_diameter_m, double path_rad) {
     Aircraft aircraft = textbook_aircraft(lift);
     aircraft.engine.disc_diameter_m = disc_diameter_m;
@@ -78,7 +81,8 @@ double measured_damping(double lift, double disc_diameter_m, double path_rad) {
     const double drag_n = dynamic_n * coefficients(aircraft, 0.0, flap_effect(aircraft, 0.0), 3000.0).drag;
     const double thrust_n = drag_n + 13127.5 * std::sin(path_rad);
     ControlPositions hands;
-    if (path_rad == 0.0) hands.throttle = power_fraction_for_thrust(aircraft.engine, thrust_n, tas_mps, density);
+    if (path_rad == 0.0)
+        hands.throttle = power_fraction_for_thrust(aircraft.engine, thrust_n, tas_mps, density);
     state.power = hands.throttle;
     state.vx_mps = 1.01 * tas_mps * std::cos(path_rad);
     state.vz_mps = 1.01 * tas_mps * std::sin(path_rad);
@@ -106,8 +110,8 @@ double energy_j(const Aircraft& aircraft, const FlightState& state) {
     return aircraft.mass_kg * (gravity_mps2 * state.z_m + 0.5 * speed_squared);
 }
 
-// Power of thrust and of drag, W, in still air. Lift and weight's share need no part in it: lift is square to the
-// motion, and weight's work is the height in energy_j.
+// Power of thrust and of drag, W, in still air. Lift and weight's share need no part in it: lift is square to
+// the motion, and weight's work is the height in energy_j.
 struct Powers {
     double thrust_w, drag_w;
 };
@@ -122,10 +126,11 @@ Powers powers_of(const Aircraft& aircraft, const Surroundings& surroundings, con
 }  // namespace
 
 TEST_CASE("motion: without drag the phugoid's period is pi times root two times speed over gravity") {
-    // Lanchester's result (formula from memory; it follows from the point-mass equations): 13.98 s at 60 kt, 15.15 at
-    // 65, 16.31 at 70, 23.31 at 100. Half a percent is asked for. Most of what is left is air that thins with height:
-    // it pulls the aeroplane back to its level and shortens the period by the root of 1 + V^2/(2 g H), H being the
-    // height over which density falls e-fold (0.26 percent at 65 kt). With that the agreement is ten times better.
+    // Lanchester's result (formula from memory; it follows from the point-mass equations): 13.98 s at 60
+    // kt, 15.15 at 65, 16.31 at 70, 23.31 at 100. Half a percent is asked for. Most of what is left is air
+    // that thins with height: it pulls the aeroplane back to its level and shortens the period by the root of
+    // 1 + V^2/(2 g H), H being the height over which density falls e-fold (0.26 percent at 65 kt). With that
+    // the agreement is ten times better.
     const struct {
         double tas_kt, period_s;
     } rows[] = {{60.0, 13.98}, {65.0, 15.15}, {70.0, 16.31}, {100.0, 23.31}};
@@ -136,22 +141,25 @@ TEST_CASE("motion: without drag the phugoid's period is pi times root two times 
         CHECK_NEAR(lanchester_s, row.period_s, 0.01);
         const Weather standard;
         const double gradient = (air_at(standard, flown.height_m + 1.0).density_kgpm3 -
-                                 air_at(standard, flown.height_m - 1.0).density_kgpm3) / 2.0;
+                                 air_at(standard, flown.height_m - 1.0).density_kgpm3) /
+                                2.0;
         const double scale_m = -air_at(standard, flown.height_m).density_kgpm3 / gradient;
         const double thinning = 1.0 + flown.tas_mps * flown.tas_mps / (2.0 * gravity_mps2 * scale_m);
         if (row.tas_kt <= 70.0) CHECK_NEAR(flown.period_s / lanchester_s, 1.0, 0.005);
         CHECK_NEAR(flown.period_s / (lanchester_s / std::sqrt(thinning)), 1.0, 0.0005);
-        MESSAGE("phugoid at " << row.tas_kt << " kt: " << flown.period_s << " s, Lanchester " << lanchester_s << " s");
+        MESSAGE("phugoid at " << row.tas_kt << " kt: " << flown.period_s << " s, Lanchester " << lanchester_s
+                              << " s");
     }
 }
 
 TEST_CASE("motion: with drag the phugoid dies away as the ratio of lift to drag says") {
-    // Damping ratio 1/(sqrt2 L/D) in level flight at constant thrust and 3/(2 sqrt2 L/D) at constant power; so follows
-    // from m V' = T - D - W sin(angle), m V angle' = L - W cos(angle) with the angle of attack fixed. The same 3/2
-    // holds in a glide, whose slope turns the path back. 3 percent: the swings are not infinitely small, air thins.
-    // A tiny disc moves so much faster than the aeroplane that speed does not change its thrust; a huge one wastes
-    // nothing, so that its thrust is power over speed.
-    const double lift = 0.680, lift_over_drag = lift / (0.025 + lift * lift / (pi * 0.8 * 10.912 * 10.912 / 16.165));
+    // Damping ratio 1/(sqrt2 L/D) in level flight at constant thrust and 3/(2 sqrt2 L/D) at constant power;
+    // so follows from m V' = T - D - W sin(angle), m V angle' = L - W cos(angle) with the angle of attack
+    // fixed. The same 3/2 holds in a glide, whose slope turns the path back. 3 percent: the swings are not
+    // infinitely small, air thins. A tiny disc moves so much faster than the aeroplane that speed does not
+    // change its thrust; a huge one wastes nothing, so that its thrust is power over speed.
+    const double lift = 0.680,
+                 lift_over_drag = lift / (0.025 + lift * lift / (pi * 0.8 * 10.912 * 10.912 / 16.165));
     const double basic = 1.0 / (std::sqrt(2.0) * lift_over_drag);
     const struct {
         std::string name;
@@ -167,9 +175,10 @@ TEST_CASE("motion: with drag the phugoid dies away as the ratio of lift to drag 
     }
 }
 
-TEST_CASE("motion: the work of thrust and drag is the change of energy, in a flight with every control moving") {
-    // Work is integrated by Simpson's rule over pairs of steps of 1/480 s, short so that its own error, which goes
-    // with the fourth power of the step, stays below the millionth that is asked for.
+TEST_CASE(
+    "motion: the work of thrust and drag is the change of energy, in a flight with every control moving") {
+    // Work is integrated by Simpson's rule over pairs of steps of 1/480 s, short so that its own error, which
+    // goes with the fourth power of the step, stays below the millionth that is asked for.
     const Aircraft& aircraft = tourer();
     const Surroundings surroundings = still_air();
     const TrimWanted wanted{mps_from_kt(75.0), 0, rad_from_deg(-2.0), 900.0};
@@ -209,11 +218,12 @@ TEST_CASE("motion: halving the step makes the error sixteen times smaller, as a 
     const TrimWanted wanted{mps_from_kt(65.0), 2, rad_from_deg(-3.0), 900.0};
     const TrimState trim = solve_trim(aircraft, surroundings, wanted);
     ControlPositions hands = trim.controls;
-    hands.stick = 0.1;      // held: what is integrated is smooth
+    hands.stick = 0.1;  // held: what is integrated is smooth
     hands.throttle = 0.8;
     const auto flown = [&](int steps_per_s) {
         FlightState state = trimmed_start(wanted, trim, -9000.0);
-        for (int i = 0; i < 8 * steps_per_s; ++i) state = advance(aircraft, surroundings, hands, state, 1.0 / steps_per_s);
+        for (int i = 0; i < 8 * steps_per_s; ++i)
+            state = advance(aircraft, surroundings, hands, state, 1.0 / steps_per_s);
         return state;
     };
     const FlightState best = flown(1280);
@@ -225,6 +235,6 @@ TEST_CASE("motion: halving the step makes the error sixteen times smaller, as a 
     CHECK_NEAR(std::log2(coarse / fine), 4.0, 0.3);  // the next order still shows at steps as long as these
     CHECK_NEAR(std::log2(fine / finest), 4.0, 0.3);
     CHECK(error_at(120) < 1e-6);  // m, after 8 s: the tick's own error
-    MESSAGE("step halving: orders " << std::log2(coarse / fine) << ", " << std::log2(fine / finest) << "; error at 120 Hz "
-                                    << error_at(120) << " m");
+    MESSAGE("step halving: orders " << std::log2(coarse / fine) << ", " << std::log2(fine / finest)
+                                    << "; error at 120 Hz " << error_at(120) << " m");
 }

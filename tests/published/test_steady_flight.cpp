@@ -1,4 +1,5 @@
-// Steady flight in closed form, for a textbook aeroplane, against the trim solver and the equations of motion.
+// Steady flight in closed form, for a textbook aeroplane, against the trim solver and the equations of
+// motion.
 #include <cmath>
 
 #include "base/exact_math.h"
@@ -21,7 +22,8 @@ double drag_of(double lift) { return zero_lift_drag + lift * lift / (pi * oswald
 // Lift coefficient of the flattest glide: where zero-lift and induced drag are equal.
 const double best_lift = std::sqrt(zero_lift_drag * pi * oswald * aspect_ratio);
 
-// The steady glide at a lift coefficient in air of a density: tan(angle) = CD/CL, V^2 = 2 W cos(angle)/(rho S CL).
+// The steady glide at a lift coefficient in air of a density: tan(angle) = CD/CL, V^2 = 2 W cos(angle)/(rho S
+// CL).
 struct Glide {
     double angle_rad, tas_mps;
 };
@@ -33,7 +35,8 @@ Glide glide(double lift, double density) {
 // Rates of change of a trimmed state are the proof that it is steady.
 void check_steady(const Aircraft& aircraft, const Surroundings& surroundings, const TrimWanted& wanted,
                   const TrimState& trim) {
-    const FlightState rates = rates_of(aircraft, surroundings, trim.controls, trimmed_start(wanted, trim, -5000.0));
+    const FlightState rates =
+        rates_of(aircraft, surroundings, trim.controls, trimmed_start(wanted, trim, -5000.0));
     CHECK_NEAR(rates.vx_mps, 0.0, 1e-9);  // m/s2: what halving intervals to the last bit leaves
     CHECK_NEAR(rates.vz_mps, 0.0, 1e-9);
     CHECK_NEAR(rates.pitch_rad, 0.0, 1e-12);
@@ -53,15 +56,17 @@ TEST_CASE("steady flight: the flattest glide of the textbook aeroplane is 4.2 de
     CHECK_NEAR(best.lift / best.drag, 13.61, 0.05);
     CHECK_NEAR(deg_from_rad(std::atan(best.drag / best.lift)), 4.2, 0.02);
 
-    const double slowest_sink_lift = best_lift * std::sqrt(3.0);  // induced drag three times the zero-lift drag
+    const double slowest_sink_lift =
+        best_lift * std::sqrt(3.0);  // induced drag three times the zero-lift drag
     const double alpha_rad = (slowest_sink_lift - best_lift) / 5.0;
     const Coefficients slow = coefficients(aircraft, alpha_rad, flap_effect(aircraft, 0.0), 500.0);
     CHECK_NEAR(std::pow(slow.lift, 1.5) / slow.drag, 12.81, 0.05);
 }
 
 TEST_CASE("steady flight: gliding speeds of the textbook example come out with its lift coefficient") {
-    // Anderson, Example 6.9: 53.13 m/s at a density of 0.905 (3,048 m) and 47.03 m/s at 1.155 (609.6 m), both with a
-    // lift coefficient of 0.634 read from a table (the flattest glide is at 0.680; the book's is 13.57).
+    // Anderson, Example 6.9: 53.13 m/s at a density of 0.905 (3,048 m) and 47.03 m/s at 1.155 (609.6 m), both
+    // with a lift coefficient of 0.634 read from a table (the flattest glide is at 0.680; the book's
+    // is 13.57).
     CHECK_NEAR(glide(0.634, 0.905).tas_mps, 53.13, 0.05);  // the book rounds its cosine and inputs
     CHECK_NEAR(glide(0.634, 1.155).tas_mps, 47.03, 0.05);
     CHECK_NEAR(0.634 / drag_of(0.634), 13.57, 0.01);
@@ -75,20 +80,22 @@ TEST_CASE("steady flight: on the glide's path at the glide's speed the trim solv
         const double height_m = 609.6;
         const Air air = air_at(surroundings.weather, height_m);
         const Glide expected = glide(lift, air.density_kgpm3);
-        const TrimWanted wanted{cas_from_tas_mps(expected.tas_mps, air), 0, -expected.angle_rad + 1e-9, height_m};
+        const TrimWanted wanted{cas_from_tas_mps(expected.tas_mps, air), 0, -expected.angle_rad + 1e-9,
+                                height_m};
         const TrimState trim = solve_trim(aircraft, surroundings, wanted);
         CHECK(trim.flyable);  // a hair flatter than the glide, so that the power wanted is a hair above none
         CHECK_NEAR(trim.alpha_rad, 0.0, 1e-8);
-        CHECK_NEAR(trim.power, 0.0, 1e-5);  // W V 1e-9 over the rated power, and the fade-in of thrust from 1 W
+        CHECK_NEAR(trim.power, 0.0,
+                   1e-5);  // W V 1e-9 over the rated power, and the fade-in of thrust from 1 W
         CHECK_NEAR(trim.tas_mps, expected.tas_mps, 1e-9);
         CHECK_NEAR(trim.sink_mps, expected.tas_mps * std::sin(expected.angle_rad), 1e-6);
     }
 }
 
 TEST_CASE("steady flight: a glide with the engine stopped holds the closed form's angle and speed") {
-    // Flown for half a minute from a state built by hand. The density grows on the way down and the speed falls with
-    // its root, so the speed is compared with the closed form at the height reached, and the angle is flatter by what
-    // that slowing gives back: its deceleration over gravity (0.04 degrees).
+    // Flown for half a minute from a state built by hand. The density grows on the way down and the speed
+    // falls with its root, so the speed is compared with the closed form at the height reached, and the angle
+    // is flatter by what that slowing gives back: its deceleration over gravity (0.04 degrees).
     const Aircraft aircraft = textbook_aircraft(best_lift);
     const Surroundings surroundings = still_air();
     FlightState state;
@@ -98,10 +105,13 @@ TEST_CASE("steady flight: a glide with the engine stopped holds the closed form'
     state.vz_mps = -start.tas_mps * std::sin(start.angle_rad);
     state.pitch_rad = -start.angle_rad;
     for (int i = 0; i < 30 * 120; ++i) state = advance(aircraft, surroundings, {}, state, tick_s);
-    const auto density_at = [&](double height_m) { return air_at(surroundings.weather, height_m).density_kgpm3; };
+    const auto density_at = [&](double height_m) {
+        return air_at(surroundings.weather, height_m).density_kgpm3;
+    };
     const Glide end = glide(best_lift, density_at(state.z_m));
     const double tas_mps = std::hypot(state.vx_mps, state.vz_mps);
-    const double growth_per_m = (density_at(state.z_m - 1.0) - density_at(state.z_m + 1.0)) / 2.0 / density_at(state.z_m);
+    const double growth_per_m =
+        (density_at(state.z_m - 1.0) - density_at(state.z_m + 1.0)) / 2.0 / density_at(state.z_m);
     const double slowing_mps2 = 0.5 * tas_mps * growth_per_m * -state.vz_mps;
     CHECK(state.z_m < 930.0);
     CHECK_NEAR(tas_mps, end.tas_mps, 0.02);  // the phugoid that the sudden start leaves
@@ -110,7 +120,8 @@ TEST_CASE("steady flight: a glide with the engine stopped holds the closed form'
 }
 
 TEST_CASE("steady flight: level flight takes the power that drag and momentum theory say") {
-    // With the body along the flight, thrust is drag: D = q S CD, T (V + v) = efficiency x P, T = 2 rho A v (V + v).
+    // With the body along the flight, thrust is drag: D = q S CD, T (V + v) = efficiency x P, T = 2 rho A v
+    // (V + v).
     const Surroundings surroundings = still_air();
     const double height_m = 500.0;
     const Air air = air_at(surroundings.weather, height_m);
@@ -125,10 +136,12 @@ TEST_CASE("steady flight: level flight takes the power that drag and momentum th
 
         const double drag_n = dynamic_n * drag_of(lift);
         const double disc_m2 = pi / 4.0 * 1.9 * 1.9;
-        const double slip_mps = 0.5 * (std::sqrt(tas_mps * tas_mps + 2.0 * drag_n / (air.density_kgpm3 * disc_m2)) - tas_mps);
+        const double slip_mps =
+            0.5 * (std::sqrt(tas_mps * tas_mps + 2.0 * drag_n / (air.density_kgpm3 * disc_m2)) - tas_mps);
         const double sigma = density_ratio(air);
         const double available_w = 230.0 * 746.0 * 0.8 * (sigma - (1.0 - sigma) / 7.55);
-        CHECK_NEAR(trim.power, drag_n * (tas_mps + slip_mps) / available_w, 1e-9);  // halving to the last bits
+        CHECK_NEAR(trim.power, drag_n * (tas_mps + slip_mps) / available_w,
+                   1e-9);  // halving to the last bits
         CHECK_NEAR(trim.pitch_rad, 0.0, 1e-9);
         CHECK(trim.sink_mps == 0.0);
         check_steady(aircraft, surroundings, wanted, trim);
@@ -148,15 +161,16 @@ TEST_CASE("steady flight: level flight trimmed and let go stays level at its spe
 }
 
 TEST_CASE("steady flight: the slowest speed is that of the greatest lift coefficient") {
-    // Gliding without power: V^2 = 2 W cos(angle) / (rho S CLmax). A ten-thousandth slower is below the stall; as much
-    // faster is not (on that path it would want a little less power than none).
+    // Gliding without power: V^2 = 2 W cos(angle) / (rho S CLmax). A ten-thousandth slower is below the
+    // stall; as much faster is not (on that path it would want a little less power than none).
     const Aircraft aircraft = textbook_aircraft(0.3);
     const Surroundings surroundings = still_air();
     const double height_m = 800.0;
     const Air air = air_at(surroundings.weather, height_m);
     const Glide stalling = glide(1.6, air.density_kgpm3);
     const auto trim_at = [&](double factor) {
-        const TrimWanted wanted{cas_from_tas_mps(factor * stalling.tas_mps, air), 0, -stalling.angle_rad, height_m};
+        const TrimWanted wanted{cas_from_tas_mps(factor * stalling.tas_mps, air), 0, -stalling.angle_rad,
+                                height_m};
         return solve_trim(aircraft, surroundings, wanted);
     };
     CHECK(trim_at(1.0001).reason == "idle is still too much power");
@@ -170,15 +184,16 @@ TEST_CASE("steady flight: the stall speed of every shipped aircraft and flap is 
         for (int flap = 0; flap < aircraft.flap_count; ++flap) {
             const double max_lift = aircraft.flaps[static_cast<std::size_t>(flap)].max_lift;
             const double load_n = aircraft.mass_kg * 9.80665;
-            CHECK_NEAR(stall_speed_mps(aircraft, flap), std::sqrt(2.0 * load_n / (1.225 * aircraft.wing.area_m2 * max_lift)), 1e-4);
+            CHECK_NEAR(stall_speed_mps(aircraft, flap),
+                       std::sqrt(2.0 * load_n / (1.225 * aircraft.wing.area_m2 * max_lift)), 1e-4);
             // 1.225 is the rounded sea-level density: one part in a million
         }
     }
 }
 
 TEST_CASE("steady flight: slowing with closed throttle, the flown stall comes at the formula's speed") {
-    // The stick comes back slowly at a level near sea level; at the angle of greatest lift the equivalent airspeed is
-    // the stall speed times the root of the load factor then.
+    // The stick comes back slowly at a level near sea level; at the angle of greatest lift the equivalent
+    // airspeed is the stall speed times the root of the load factor then.
     const Aircraft& aircraft = tourer();
     const Surroundings surroundings = still_air();
     for (int flap = 0; flap < aircraft.flap_count; ++flap) {
