@@ -7,7 +7,8 @@
 namespace slopewise {
 
 struct EmbeddedFile {
-    std::string_view name;   // as in the source tree: "assets/lessons/final_calm.json"; fonts: "fonts/regular", "fonts/bold"
+    std::string_view name;   // as in the source tree: "assets/lessons/final_calm.json"; fonts:
+                             // "fonts/regular", "fonts/bold"
     std::string_view bytes;  // for the program's whole life
 };
 

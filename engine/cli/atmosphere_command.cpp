@@ -26,9 +26,9 @@ Outcome atmosphere(const Arguments& arguments) {
     const double tas_kt = kt_from_mps(tas_from_cas_mps(mps_from_kt(cas_kt), air));
     const bool with_speed = arguments.has("--cas-kt");
     if (arguments.has("--json")) {
-        Json json{{"pressure_altitude_ft", altitude_ft},         {"oat_c", oat_c},
-                  {"pressure_hpa", air.pressure_pa / 100.0},     {"density_kgpm3", air.density_kgpm3},
-                  {"density_ratio", density_ratio(air)},         {"density_altitude_ft", density_altitude_ft}};
+        Json json{{"pressure_altitude_ft", altitude_ft},     {"oat_c", oat_c},
+                  {"pressure_hpa", air.pressure_pa / 100.0}, {"density_kgpm3", air.density_kgpm3},
+                  {"density_ratio", density_ratio(air)},     {"density_altitude_ft", density_altitude_ft}};
         if (with_speed) {
             json["cas_kt"] = cas_kt;
             json["tas_kt"] = tas_kt;
@@ -47,7 +47,8 @@ Outcome atmosphere(const Arguments& arguments) {
 
 const Command& atmosphere_command() {
     static const Command command{
-        {"atmosphere", "", 0, 0, "Density, density altitude and true airspeed at a pressure altitude and temperature.",
+        {"atmosphere", "", 0, 0,
+         "Density, density altitude and true airspeed at a pressure altitude and temperature.",
          "US Standard Atmosphere 1976 below 11 km; airspeeds by the compressible pitot equation.", options},
         atmosphere};
     return command;

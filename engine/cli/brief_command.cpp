@@ -15,7 +15,8 @@ std::string json_answer(const Scenario& scenario, const Briefing& briefing) {
     const Lesson& lesson = scenario.lesson;
     Json heights = Json::array();
     for (const Briefing::PathHeight& at : briefing.heights) {
-        heights.push_back({{"distance_nm", nm_from_m(at.distance_m)}, {"eye_height_ft", ft_from_m(at.height_m)}});
+        heights.push_back(
+            {{"distance_nm", nm_from_m(at.distance_m)}, {"eye_height_ft", ft_from_m(at.height_m)}});
     }
     const Json json{
         {"lesson", lesson.id},
@@ -53,8 +54,9 @@ std::string text_answer(const Scenario& scenario, const Briefing& briefing) {
     text += row("pitch", format("%+.1f deg", deg_from_rad(briefing.pitch_rad)));
     text += row("headwind on the way", format("%.0f kt", kt_from_mps(briefing.headwind_mps)));
     text += row("flap", scenario.aircraft.flaps[static_cast<std::size_t>(briefing.flap)].name);
-    text += row("start", format("%.2f NM out at %.0f ft, %+.2f deg from the path", nm_from_m(lesson.start.distance_m),
-                                ft_from_m(briefing.start_height_m), deg_from_rad(briefing.start_offset_rad)));
+    text += row("start",
+                format("%.2f NM out at %.0f ft, %+.2f deg from the path", nm_from_m(lesson.start.distance_m),
+                       ft_from_m(briefing.start_height_m), deg_from_rad(briefing.start_offset_rad)));
     for (const Briefing::PathHeight& at : briefing.heights) {
         text += row(format("path at %g NM", nm_from_m(at.distance_m)),
                     format("%.0f ft above the aim point", ft_from_m(at.height_m)));
@@ -68,8 +70,11 @@ Outcome brief(const Arguments& arguments) {
     const Result<Scenario> scenario = find_scenario(arguments.words[0]);
     if (!scenario.ok()) return {bad_input, "", problem_lines(scenario.problems)};
     const Briefing briefing = make_briefing(*scenario.value);
-    if (!briefing.flyable) return complaint(bad_input, "brief", "the lesson cannot be flown: " + briefing.reason);
-    return {good, arguments.has("--json") ? json_answer(*scenario.value, briefing) : text_answer(*scenario.value, briefing),
+    if (!briefing.flyable)
+        return complaint(bad_input, "brief", "the lesson cannot be flown: " + briefing.reason);
+    return {good,
+            arguments.has("--json") ? json_answer(*scenario.value, briefing)
+                                    : text_answer(*scenario.value, briefing),
             ""};
 }
 
@@ -77,8 +82,10 @@ Outcome brief(const Arguments& arguments) {
 
 const Command& brief_command() {
     static const Command command{
-        {"brief", "LESSON", 1, 1, "The briefing of a lesson: speed, power, pitch, sink, heights and lights to expect.",
-         "LESSON is the id of a shipped lesson or a lesson file. Speed, power, pitch and sink are those of steady\n"
+        {"brief", "LESSON", 1, 1,
+         "The briefing of a lesson: speed, power, pitch, sink, heights and lights to expect.",
+         "LESSON is the id of a shipped lesson or a lesson file. Speed, power, pitch and sink are those of "
+         "steady\n"
          "flight down the path in the middle of the approach, with landing flap.",
          options},
         brief};

@@ -8,7 +8,9 @@ namespace {
 
 // What identifies an entry: its kind and its id.
 std::string kind_of(const DataEntry& entry) {
-    return std::holds_alternative<Aircraft>(entry) ? "aircraft" : std::holds_alternative<Runway>(entry) ? "runway" : "lesson";
+    return std::holds_alternative<Aircraft>(entry) ? "aircraft"
+           : std::holds_alternative<Runway>(entry) ? "runway"
+                                                   : "lesson";
 }
 std::string id_of(const DataEntry& entry) {
     return std::visit([](const auto& value) { return value.id; }, entry);
@@ -16,7 +18,8 @@ std::string id_of(const DataEntry& entry) {
 std::string name_of(const DataEntry& entry) { return kind_of(entry) + " \"" + id_of(entry) + "\""; }
 
 // The files named, and with them the shipped aircraft and runways that none of them stands in for.
-std::vector<DataFile> with_shipped(const std::vector<DataFile>& files, const std::vector<std::string>& names) {
+std::vector<DataFile> with_shipped(const std::vector<DataFile>& files,
+                                   const std::vector<std::string>& names) {
     std::vector<DataFile> all = files;
     for (const DataFile& shipped : shipped_files()) {
         const Result<DataEntry> entry = read_entry(shipped);
@@ -39,7 +42,8 @@ Outcome check(const Arguments& arguments) {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < texts.size(); ++i) {
         const std::string& path = arguments.words[i];
-        if (std::any_of(problems.begin(), problems.end(), [&](const Problem& p) { return p.file == path; })) continue;
+        if (std::any_of(problems.begin(), problems.end(), [&](const Problem& p) { return p.file == path; }))
+            continue;
         files.push_back({path, texts[i]});
         const Result<DataEntry> entry = read_entry(files.back());
         names.push_back(entry.ok() ? name_of(*entry.value) : "");
@@ -60,9 +64,15 @@ Outcome check(const Arguments& arguments) {
 
 const Command& check_command() {
     static const Command command{
-        {"check", "FILE...", 1, 10000, "Checks lesson, aircraft and runway files (JSON).",
-         "Prints a line for every good file, and every problem of the others on standard error, with line, place,\n"
-         "what is there and what is allowed. A lesson is checked against the shipped aircraft and runways and\n"
+        {"check",
+         "FILE...",
+         1,
+         10000,
+         "Checks lesson, aircraft and runway files (JSON).",
+         "Prints a line for every good file, and every problem of the others on standard error, with line, "
+         "place,\n"
+         "what is there and what is allowed. A lesson is checked against the shipped aircraft and runways "
+         "and\n"
          "those among the files; a file takes the place of a shipped one of the same id.",
          {}},
         check};

@@ -22,7 +22,8 @@ std::string shipped_lesson_ids() {
 
 Result<std::string> read_file(const std::string& path) {
     const auto cannot = [&] {
-        return failure<std::string>({{path, 0, "", std::string("cannot be read: ") + std::strerror(errno), ""}});
+        return failure<std::string>(
+            {{path, 0, "", std::string("cannot be read: ") + std::strerror(errno), ""}});
     };
     std::FILE* file = std::fopen(path.c_str(), "rb");
     if (file == nullptr) return cannot();
@@ -60,7 +61,8 @@ const Catalog& shipped_catalog() {
 
 Result<Scenario> find_scenario(const std::string& id_or_path) {
     const Catalog& catalog = shipped_catalog();
-    if (const Lesson* lesson = find_lesson(catalog, id_or_path)) return success(scenario_of(catalog, *lesson));
+    if (const Lesson* lesson = find_lesson(catalog, id_or_path))
+        return success(scenario_of(catalog, *lesson));
 
     Result<std::string> text = read_file(id_or_path);
     if (!text.ok()) {
@@ -70,7 +72,8 @@ Result<Scenario> find_scenario(const std::string& id_or_path) {
     Result<DataEntry> entry = read_entry({id_or_path, *text.value});
     if (!entry.ok()) return failure<Scenario>(std::move(entry.problems));
     const Lesson* lesson = std::get_if<Lesson>(&*entry.value);
-    if (lesson == nullptr) return failure<Scenario>({{id_or_path, 0, "/kind", "is not a lesson", "\"lesson\""}});
+    if (lesson == nullptr)
+        return failure<Scenario>({{id_or_path, 0, "/kind", "is not a lesson", "\"lesson\""}});
     std::vector<Problem> problems = check_lesson(catalog, *lesson, id_or_path);
     if (!problems.empty()) return failure<Scenario>(std::move(problems));
     return success(scenario_of(catalog, *lesson));

@@ -66,7 +66,8 @@ Outcome fly_lesson(const Arguments& arguments) {
     const std::uint64_t seed = numbers.whole("--seed", 1, 0, 4294967295u);
     if (!numbers.problem().empty()) return complaint(bad_input, "fly", numbers.problem());
     const std::string pilot(arguments.value_of("--pilot", "good"));
-    if (pilot != "good") return complaint(bad_input, "fly", "--pilot is \"" + pilot + "\"; allowed: \"good\"");
+    if (pilot != "good")
+        return complaint(bad_input, "fly", "--pilot is \"" + pilot + "\"; allowed: \"good\"");
     const Result<Scenario> scenario = find_scenario(arguments.words[0]);
     if (!scenario.ok()) return {bad_input, "", problem_lines(scenario.problems)};
 
@@ -78,12 +79,15 @@ Outcome fly_lesson(const Arguments& arguments) {
             return complaint(bad_input, "fly", "--track " + path + " cannot be written: " + reason);
         }
     }
-    Outcome outcome{good, arguments.has("--json") ? json_answer(*scenario.value, seed, flight)
-                                                  : text_answer(*scenario.value, seed, flight), ""};
+    Outcome outcome{good,
+                    arguments.has("--json") ? json_answer(*scenario.value, seed, flight)
+                                            : text_answer(*scenario.value, seed, flight),
+                    ""};
     if (!flight.replays()) {
         outcome.exit_code = bad_input;
-        outcome.error = format("slopewise fly: the record flies differently from tick %lld on: a fault of ours\n",
-                               static_cast<long long>(flight.replay.first_diverged_tick));
+        outcome.error =
+            format("slopewise fly: the record flies differently from tick %lld on: a fault of ours\n",
+                   static_cast<long long>(flight.replay.first_diverged_tick));
     }
     return outcome;
 }
@@ -93,7 +97,8 @@ Outcome fly_lesson(const Arguments& arguments) {
 const Command& fly_command() {
     static const Command command{
         {"fly", "LESSON", 1, 1, "A model pilot flies a lesson; the deviation summary of that flight.",
-         "LESSON is the id of a shipped lesson or a lesson file. The same lesson, pilot and seed give the same\n"
+         "LESSON is the id of a shipped lesson or a lesson file. The same lesson, pilot and seed give the "
+         "same\n"
          "state hash on every machine. The flight is flown again from its record and compared.",
          options},
         fly_lesson};

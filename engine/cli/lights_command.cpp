@@ -45,13 +45,17 @@ Outcome lights(const Arguments& arguments) {
         const double setting_deg = deg_from_rad(unit.setting_rad);
         const double angle_deg = deg_from_rad(unit_eye_angle_rad(unit, eye));
         const double fraction = unit_white_fraction(unit, eye);
-        units.push_back({{"setting_deg", setting_deg}, {"eye_angle_deg", angle_deg}, {"white_fraction", fraction}});
+        units.push_back(
+            {{"setting_deg", setting_deg}, {"eye_angle_deg", angle_deg}, {"white_fraction", fraction}});
         rows += row(format("unit %d, set to %.3f deg", i + 1, setting_deg),
                     format("seen at %.3f deg, %.0f %% white", angle_deg, 100.0 * fraction));
     }
     if (arguments.has("--json")) {
-        const Json json{{"distance_nm", distance_nm}, {"eye_ft", eye_ft}, {"nominal_deg", nominal_deg},
-                        {"units", units}, {"white_count", white}};
+        const Json json{{"distance_nm", distance_nm},
+                        {"eye_ft", eye_ft},
+                        {"nominal_deg", nominal_deg},
+                        {"units", units},
+                        {"white_count", white}};
         return {good, json_text(json), ""};
     }
     return {good, "The lights show " + light_words(white) + ". Unit 1 is nearest the runway.\n" + rows, ""};

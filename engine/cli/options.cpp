@@ -62,7 +62,8 @@ std::string missing_parts(const Usage& usage, const Arguments& arguments) {
         return "no " + std::string(usage.words) + " given; usage: " + usage_line(usage);
     }
     if (arguments.words.size() > usage.most_words) {
-        return "\"" + arguments.words[usage.most_words] + "\" is one word too many; usage: " + usage_line(usage);
+        return "\"" + arguments.words[usage.most_words] +
+               "\" is one word too many; usage: " + usage_line(usage);
     }
     for (const Option& option : usage.options) {
         if (option.required && !arguments.has(option.name)) {
@@ -140,7 +141,8 @@ double Numbers::number(std::string_view option, double otherwise, double low, do
     return otherwise;
 }
 
-std::uint64_t Numbers::whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low, std::uint64_t high) {
+std::uint64_t Numbers::whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low,
+                             std::uint64_t high) {
     if (!arguments_.has(option)) return otherwise;
     const std::string_view text = arguments_.value_of(option);
     std::uint64_t value = 0;

@@ -22,12 +22,12 @@ struct Option {
 
 // How a command is called.
 struct Usage {
-    std::string_view command;     // "lights"
-    std::string_view words;       // "FILE..." as shown; empty where it takes none
+    std::string_view command;  // "lights"
+    std::string_view words;    // "FILE..." as shown; empty where it takes none
     std::size_t least_words = 0;
     std::size_t most_words = 0;
-    std::string_view purpose;     // one line
-    std::string_view details;     // for --help; may be empty
+    std::string_view purpose;  // one line
+    std::string_view details;  // for --help; may be empty
     std::span<const Option> options;
 };
 
@@ -42,8 +42,8 @@ struct Arguments {
 // The arguments, or why they are wrong usage, in one line that names what is allowed.
 struct Reading {
     Arguments arguments;
-    bool help = false;            // --help stands among them; nothing else counts then
-    std::string wrong;            // empty when all is well
+    bool help = false;  // --help stands among them; nothing else counts then
+    std::string wrong;  // empty when all is well
 };
 Reading read_arguments(const Usage& usage, std::span<const std::string_view> words);
 
@@ -58,7 +58,8 @@ public:
 
     // Finite decimal numbers, ends included; `otherwise` where the option is not given.
     double number(std::string_view option, double otherwise, double low, double high);
-    std::uint64_t whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low, std::uint64_t high);
+    std::uint64_t whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low,
+                        std::uint64_t high);
 
     const std::string& problem() const { return problem_; }
 

@@ -16,12 +16,14 @@ std::string command_names() {
 }
 
 std::string overall_help() {
-    std::string text = "Slopewise without a window: the data, the lights, the air, the briefing and the flight.\n\n";
+    std::string text =
+        "Slopewise without a window: the data, the lights, the air, the briefing and the flight.\n\n";
     for (const Command* command : all_commands()) {
         text += "  " + usage_line(command->usage) + "\n      " + std::string(command->usage.purpose) + "\n";
     }
     return text +
-           "\n\"slopewise COMMAND --help\" says more. With --json the answer is JSON with the unit in every key.\n"
+           "\n\"slopewise COMMAND --help\" says more. With --json the answer is JSON with the unit in every "
+           "key.\n"
            "Exit status: 0 good; 1 bad input or data, the reason on standard error; 2 wrong usage.\n";
 }
 
@@ -43,7 +45,8 @@ Outcome run(std::span<const std::string_view> words) {
         if (!reading.wrong.empty()) return complaint(wrong_usage, command->usage.command, reading.wrong);
         return command->run(reading.arguments);
     }
-    return complaint(wrong_usage, "", "no command \"" + std::string(words[0]) + "\"; allowed: " + command_names());
+    return complaint(wrong_usage, "",
+                     "no command \"" + std::string(words[0]) + "\"; allowed: " + command_names());
 }
 
 }  // namespace slopewise::cli

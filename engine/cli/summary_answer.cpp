@@ -9,11 +9,11 @@ namespace {
 
 const char* end_name(End end) {
     switch (end) {
-        case End::none: return "none";
-        case End::reached_floor: return "reached_floor";
-        case End::went_around: return "went_around";
-        case End::ground_short: return "ground_short";
-        case End::overflew: return "overflew";
+    case End::none: return "none";
+    case End::reached_floor: return "reached_floor";
+    case End::went_around: return "went_around";
+    case End::ground_short: return "ground_short";
+    case End::overflew: return "overflew";
     }
     return "";
 }
@@ -45,10 +45,10 @@ Json gate_json(const GateValue& gate) {
 std::string gate_text(const GateValue& gate) {
     if (!gate.reached) return format("  %5.0f ft  not reached\n", gate.height_ft);
     const Deviations& off = gate.mean;
-    return format("  %5.0f ft  %+6.2f deg %+6.0f ft  %-15s %+5.1f kt  sink %+5.0f ft/min  power %3.0f %%%s\n", gate.height_ft,
-                  deg_from_rad(off.path_rad), ft_from_m(off.path_m), light_words(gate.white_count).c_str(),
-                  kt_from_mps(off.speed_mps), fpm_from_mps(off.sink_mps), 100.0 * gate.power,
-                  off.all_in() ? "" : "  out of tolerance");
+    return format("  %5.0f ft  %+6.2f deg %+6.0f ft  %-15s %+5.1f kt  sink %+5.0f ft/min  power %3.0f %%%s\n",
+                  gate.height_ft, deg_from_rad(off.path_rad), ft_from_m(off.path_m),
+                  light_words(gate.white_count).c_str(), kt_from_mps(off.speed_mps),
+                  fpm_from_mps(off.sink_mps), 100.0 * gate.power, off.all_in() ? "" : "  out of tolerance");
 }
 
 }  // namespace
@@ -75,7 +75,8 @@ void add_summary(Json& json, const Summary& summary, const Track& track) {
     json["sink_in_tolerance_percent"] = 100.0 * summary.sink_share;
     json["all_in_tolerance_percent"] = 100.0 * summary.all_share;
     json["lights_percent_by_white_count"] = Json::array();
-    for (const double share : summary.light_share) json["lights_percent_by_white_count"].push_back(100.0 * share);
+    for (const double share : summary.light_share)
+        json["lights_percent_by_white_count"].push_back(100.0 * share);
     json["lights_unseen_percent"] = 100.0 * summary.light_unseen_share;
     json["light_changes"] = summary.light_changes;
     Json worst{{"words", worst_sentence(summary, track)},
@@ -91,14 +92,16 @@ std::string summary_text(const Summary& summary, const Track& track) {
     text += "\n";
     text += row("path", format("%+.2f deg on average, scatter %.2f deg", deg_from_rad(summary.path_rad.bias),
                                deg_from_rad(summary.path_rad.scatter)));
-    text += row("airspeed", format("%+.1f kt on average, scatter %.1f kt", kt_from_mps(summary.speed_mps.bias),
-                                   kt_from_mps(summary.speed_mps.scatter)));
+    text +=
+        row("airspeed", format("%+.1f kt on average, scatter %.1f kt", kt_from_mps(summary.speed_mps.bias),
+                               kt_from_mps(summary.speed_mps.scatter)));
     text += row("in tolerance", format("path %.0f %%, airspeed %.0f %%, sink %.0f %%, all three %.0f %%",
                                        100.0 * summary.path_share, 100.0 * summary.speed_share,
                                        100.0 * summary.sink_share, 100.0 * summary.all_share));
     for (int white = 4; white >= 0; --white) {
         const double share = summary.light_share[static_cast<std::size_t>(white)];
-        if (share > 0.0) text += row("lights: " + light_words(white), format("%.0f %% of the time", 100.0 * share));
+        if (share > 0.0)
+            text += row("lights: " + light_words(white), format("%.0f %% of the time", 100.0 * share));
     }
     return text;
 }

@@ -37,12 +37,6 @@ Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Run
     return scenario;
 }
 
-Lesson mirrored(const Lesson& lesson) {
-    Lesson other = lesson;
-    other.start.offset_rad = -lesson.start.offset_rad;
-    return other;
-}
-
 TrimState reference_trim(const Scenario& scenario, double height_m) {
     const TrimWanted wanted{scenario.lesson.target_cas_mps, landing_flap(scenario.aircraft),
                             -scenario.surroundings.runway.lights.nominal_path_rad, height_m};

@@ -19,9 +19,6 @@ struct Scenario {
 
 Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Runway& runway);
 
-// The same flight from the other side of the path: high becomes low by the same angle.
-Lesson mirrored(const Lesson& lesson);
-
 // Steady flight down the nominal path at the target speed with landing flap, at a height above the
 // threshold (m): the briefing's power and pitch, and the sink reference.
 TrimState reference_trim(const Scenario& scenario, double height_m);

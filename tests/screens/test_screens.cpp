@@ -80,7 +80,7 @@ TEST_CASE("screens: every screen is drawn in every window, and nothing is drawn 
         stage.resize(size);
         for (const Place& place : screens) {
             CAPTURE(size_words(size));
-            CAPTURE(place.window);
+            CAPTURE(std::string(place.window));
             stage.draw(place.screen);
             stage.draw(place.screen);
             CHECK(stage.vertices() > 400);
@@ -102,7 +102,7 @@ TEST_CASE("screens: no word is cut by an edge of the window, nor begins or ends 
             int outside = 0;
             for (const Box& glyph : stage.glyphs(place.window)) outside += glyph.lies_in(room, 1.0f) ? 0 : 1;
             CAPTURE(size_words(size));
-            CAPTURE(place.window);
+            CAPTURE(std::string(place.window));
             CHECK(outside == 0);
         }
     }
@@ -116,7 +116,7 @@ TEST_CASE("screens: no words lie over other words") {
             stage.draw(place.screen);
             stage.draw(place.screen);
             CAPTURE(size_words(size));
-            CAPTURE(place.window);
+            CAPTURE(std::string(place.window));
             const std::vector<Box> glyphs = stage.glyphs(place.window);
             CHECK(glyphs.size() > 30);
             CHECK(words_over_words(glyphs) == 0);
@@ -130,7 +130,7 @@ TEST_CASE("screens: in a landscape window of 720 lines the sheets are read witho
         stage.resize(size);
         CAPTURE(size_words(size));
         for (const Place& place : {screens[0], screens[1], screens[2]}) {
-            CAPTURE(place.window);
+            CAPTURE(std::string(place.window));
             stage.draw(place.screen);
             stage.draw(place.screen);
             CHECK(stage.scroll_room(place.window) == 0);
@@ -254,7 +254,7 @@ TEST_CASE("keyboard: Enter presses the next step while nothing has the focus") {
         stage.draw(place.screen);
         stage.draw(place.screen);
         const Actions actions = stage.key(place.screen, ImGuiKey_Enter);
-        CAPTURE(place.window);
+        CAPTURE(std::string(place.window));
         if (place.screen == Screen::choices) CHECK(find<OpenBriefing>(actions) != nullptr);
         if (place.screen == Screen::briefing) CHECK(find<StartFlight>(actions) != nullptr);
         if (place.screen == Screen::summary) CHECK(find<RestartSame>(actions) != nullptr);

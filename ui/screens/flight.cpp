@@ -22,7 +22,7 @@ constexpr ImGuiWindowFlags window_flags =
 constexpr float view_share = 0.75f;           // of the window's height: eyes outside
 constexpr float square_below = 1.5f;          // width to height: below it the instruments need all the width
 constexpr float least_height_for_keys = 600;  // less is a phone, which has none
-constexpr float upright_view_share = 1.3f;    // of the width, at most: lower down there is only the nose
+constexpr float upright_view_share = 1.15f;   // of the width, at most: lower down there is only the nose
 
 enum class Buttons { beside_shelf, below_shelf, on_strip };
 
