@@ -131,3 +131,52 @@ test("a student flies an approach with the keys and gets the deviation summary o
     console.log(`first usable screen after ${trainer.firstScreenMs} ms (Chromium headless, software WebGL, this machine)`);
     await trainer.context.close();
 });
+
+test("with the mouse alone a student chooses, answers, flies with stick, lever, flap and trim, and goes around", async () => {
+    // Where things stand in a window of 1280 x 720; a press that misses makes the next wait fail.
+    const at = { brief: [104, 519], upKey: [328, 390], fly: [104, 638], view: [640, 300], lever: [825, 637], goAround: [1185, 597] };
+    const trainer = await Trainer.open(browser, server.address);
+    const mouse = trainer.page.mouse;
+    const click = async ([x, y]) => {
+        await mouse.move(x, y);
+        await wait(150);
+        await mouse.down();
+        await wait(150);
+        await mouse.up();
+    };
+    const drag = async ([x, y], dy) => {
+        await mouse.move(x, y);
+        await wait(150);
+        await mouse.down();
+        await wait(150);
+        await mouse.move(x, y + dy, { steps: 4 });
+        await wait(600);
+        await mouse.up();
+    };
+    await click(at.brief);
+    await trainer.screen("Which key should lower the nose");
+    await click(at.upKey);
+    await trainer.screen("Briefing");
+    await click(at.fly);
+    await trainer.screen("Flying");
+    const before = await trainer.instruments();
+    await drag(at.lever, -30);
+    await drag(at.view, 60);
+    await mouse.move(...at.view);
+    await mouse.wheel(0, -120);
+    await wait(1500);
+    const after = await trainer.instruments();
+    assert.ok(after.power > before.power + 10, `the lever moved the power from ${before.power} to ${after.power} %`);
+    await click(at.goAround);
+    await trainer.screen("Deviation summary");
+    assert.match(await trainer.text(), /Scoring ended with the go-around/);
+
+    const download = trainer.page.waitForEvent("download");
+    await trainer.press("c");
+    const track = readTrack(await (await download).path());
+    assert.ok(track.some((row) => row.stick_percent > 5), "dragging down in the view pulls the stick");
+    assert.equal(track.at(-1).stick_percent < 1, true, "let go, it springs back to trim");
+    assert.notEqual(track.at(-1).trim_percent, track[0].trim_percent, "the wheel over the view trims");
+    assert.deepEqual(trainer.errors, []);
+    await trainer.context.close();
+});

@@ -83,6 +83,21 @@ void follow_page() {
 #endif
 }
 
+// Dear ImGui listens for the wheel on the document, where browsers let nobody stop the page from scrolling
+// and complain of the try; on the canvas they do.
+void move_wheel_to_canvas() {
+#ifdef __EMSCRIPTEN__
+    emscripten_set_wheel_callback(EMSCRIPTEN_EVENT_TARGET_DOCUMENT, nullptr, false, nullptr);
+    emscripten_set_wheel_callback(
+        "#canvas", nullptr, false, [](int, const EmscriptenWheelEvent* event, void*) {
+            const double steps_per_unit = event->deltaMode == DOM_DELTA_PIXEL ? 1.0 / 100.0 : 1.0 / 3.0;
+            ImGui::GetIO().AddMouseWheelEvent(static_cast<float>(-event->deltaX * steps_per_unit),
+                                              static_cast<float>(-event->deltaY * steps_per_unit));
+            return EM_TRUE;
+        });
+#endif
+}
+
 void draw_one_frame() {
     glfwPollEvents();
     follow_page();
@@ -129,6 +144,7 @@ std::string open_window(const char* title, int width, int height) {
     ImGui_ImplGlfw_InstallEmscriptenCanvasResizeCallback("#canvas");
 #endif
     ImGui_ImplOpenGL3_Init(shader_version);
+    move_wheel_to_canvas();
     follow_page();
     load_fonts(font_bytes("fonts/regular"), font_bytes("fonts/bold"), pixel_ratio());
     return {};
