@@ -66,8 +66,12 @@ const JsonNode* Fields::find(std::string_view key, bool required, JsonNode::Kind
 
 bool Fields::has(std::string_view key) {
     known_.emplace_back(key);
+    return stands(key);
+}
+
+bool Fields::stands(std::string_view key) const {
     return std::any_of(node_->members.begin(), node_->members.end(),
-                       [&](const auto& m) { return m.first == key; });
+                       [&](const auto& m) { return m.name == key; });
 }
 
 void Fields::report(std::string_view key, std::string what, std::string allowed) {
@@ -154,13 +158,16 @@ std::vector<Fields> Fields::list(std::string_view key, std::size_t least, std::s
 void Fields::finish() {
     for (const auto& [name, value] : node_->members) {
         if (std::find(known_.begin(), known_.end(), name) != known_.end()) continue;
-        const auto nearest = std::min_element(
-            known_.begin(), known_.end(),
-            [&](const auto& a, const auto& b) { return edits_between(name, a) < edits_between(name, b); });
         std::string what = "is not a known key";
-        if (nearest != known_.end() && edits_between(name, *nearest) <= 1 + name.size() / 3) {
-            what += "; nearest: " + quoted(*nearest);
+        std::size_t fewest = name.size() / 3 + 2;  // more letters wrong: another word, not a slip
+        std::string nearest;
+        for (const std::string& key : known_) {
+            if (edits_between(name, key) < fewest && !stands(key)) {
+                fewest = edits_between(name, key);
+                nearest = key;
+            }
         }
+        if (!nearest.empty()) what += "; nearest: " + quoted(nearest);
         problems_->push_back({file_, value.line, path_ + "/" + name, what, ""});
     }
 }

@@ -48,6 +48,7 @@ public:
 private:
     const JsonNode* find(std::string_view key, bool required);
     const JsonNode* find(std::string_view key, bool required, JsonNode::Kind kind);
+    bool stands(std::string_view key) const;
 
     const JsonNode* node_;
     std::string file_;

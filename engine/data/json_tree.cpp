@@ -68,7 +68,7 @@ public:
     bool end_array() override { return close(); }
     bool key(string_t& name) override {
         for (const auto& member : open_.back().members) {
-            if (member.first == name) return fail("key \"" + name + "\" stands twice", "each key once");
+            if (member.name == name) return fail("key \"" + name + "\" stands twice", "each key once");
         }
         keys_.back() = name;
         return true;
@@ -116,7 +116,7 @@ private:
         if (open_.empty()) {
             root_ = std::move(node);
         } else if (open_.back().kind == JsonNode::Kind::object) {
-            open_.back().members.emplace_back(keys_.back(), std::move(node));
+            open_.back().members.push_back({keys_.back(), std::move(node)});
         } else {
             open_.back().items.push_back(std::move(node));
         }

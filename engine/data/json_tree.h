@@ -3,12 +3,13 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "base/result.h"
 
 namespace slopewise {
+
+struct JsonMember;
 
 struct JsonNode {
     enum class Kind { null, boolean, number, text, list, object };
@@ -18,8 +19,13 @@ struct JsonNode {
     bool boolean = false;
     double number = 0.0;
     std::string text;
-    std::vector<JsonNode> items;                            // list
-    std::vector<std::pair<std::string, JsonNode>> members;  // object, in the file's order
+    std::vector<JsonNode> items;      // list
+    std::vector<JsonMember> members;  // object, in the file's order
+};
+
+struct JsonMember {
+    std::string name;
+    JsonNode value;
 };
 
 // Parses UTF-8 JSON (RFC 8259) of at most 1 MiB and 32 levels. A syntax error, a repeated key or a size

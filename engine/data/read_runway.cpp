@@ -41,7 +41,7 @@ Result<Runway> read_runway(const JsonNode& root, const std::string& file) {
     runway.aim_distance_m =
         fields.number_or("aim_distance_m", aiming_point_marking(runway.length_m).distance_m, {50.0, 600.0});
     runway.lights = read_lights(fields.object("lights"));
-    if (runway.aim_distance_m > runway.length_m / 2.0) {
+    if (problems.empty() && runway.aim_distance_m > runway.length_m / 2.0) {
         fields.report("aim_distance_m", "is " + number_text(runway.aim_distance_m),
                       "at most half of /length_m");
     }
