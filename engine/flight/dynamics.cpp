@@ -19,6 +19,7 @@ constexpr double rolling_friction = 0.03;      // tarmac
 constexpr double brake_friction = 0.25;        // gentle braking, with the lever closed
 constexpr double nose_stiffness_ps2 = 20.0;    // brings the body axis level on its wheels
 constexpr double nose_damping_ps = 8.0;
+constexpr double most_nose_load = 3.0;  // in weights: a crash must not damp faster than a tick can follow
 
 FlightState plus(const FlightState& s, const FlightState& rate, double dt_s) {
     return {s.x_m + rate.x_m * dt_s,
@@ -48,7 +49,8 @@ FlightState weighted_mean(const FlightState& a, const FlightState& b, const Flig
 
 // The flap motor: full speed towards the lever, slowing over the last tenth of a setting so that the
 // rate is continuous and the integrator keeps its order.
-double flap_rate(const Aircraft& aircraft, double wanted, double position) {
+double flap_rate(const Aircraft& aircraft, double lever, double position) {
+    const double wanted = clamp(lever, 0.0, aircraft.flap_count - 1.0);
     return clamp((wanted - position) / 0.1, -1.0, 1.0) / aircraft.flap_travel_s;
 }
 
@@ -62,7 +64,7 @@ double pitch_acceleration(const Aircraft& aircraft, const ControlPositions& cont
     const double commanded = commanded_alpha_rad(aircraft, controls, state.power, flap_shift_rad);
     const double air = square(frequency) * (commanded - now.alpha_rad) -
                        2.0 * response.damping * frequency * state.pitch_rate_radps;
-    const double load = now.wheel_load_n / (aircraft.mass_kg * gravity_mps2);
+    const double load = clamp(now.wheel_load_n / (aircraft.mass_kg * gravity_mps2), 0.0, most_nose_load);
     return air - load * (nose_stiffness_ps2 * state.pitch_rad + nose_damping_ps * state.pitch_rate_radps);
 }
 
