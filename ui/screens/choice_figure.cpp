@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <string_view>
 
 #include "ui/widgets/aircraft_mark.h"
 #include "ui/widgets/paper.h"
@@ -65,15 +66,17 @@ void draw_path(ImDrawList* list, const Frame& frame, float farthest) {
     const ImVec2 aim = frame.at(0, 0);
     list->AddTriangleFilled(aim, frame.at(farthest, 1.17f), frame.at(farthest, 0.83f), c.band);
     list->AddLine(frame.at(farthest, 1), aim, c.accent, line_width());
-    // Under the path, where it stands far enough off the ground for the words.
-    const ImVec2 label = frame.at(0.36f * farthest, 0.83f);
-    text_right(list, {label.x, label.y + grid(0.5f)}, TextSize::note, c.accent, "3\u00b0 path");
+    // Above the path, between the starts at whole miles, so that no aircraft stands on the words.
+    constexpr std::string_view words = "3\u00b0 path";
+    const float left = frame.at(0.5f * farthest, 0).x - text_extent(TextSize::note, words).x / 2;
+    const float upper_edge = frame.at((frame.aim_x - left) / frame.mile, 1.17f).y;
+    text_at(list, {left, upper_edge - note_height() - grid(0.25f)}, TextSize::note, c.accent, words);
 }
 
 // What is flown and where on the left, the wind on the right; under one another where the figure is narrow.
 void draw_captions(ImDrawList* list, ImVec2 min, ImVec2 max, const ChoiceView& choice) {
     const Palette& c = theme().colour;
-    const std::string who = choice.aircraft + ", " + choice.runway;
+    const std::string who = choice.aircraft + ", " + choice.runway + "; heights stretched";
     const ImVec2 taken = text_at(list, min, TextSize::note, c.ink_soft, who);
     const float wind_width = text_extent(TextSize::note, "20 kt headwind").x + grid(1);
     const float free = max.x - min.x - taken.x - wind_width;
