@@ -9,8 +9,10 @@ set(CMAKE_VERIFY_INTERFACE_HEADER_SETS ON) # each header must compile alone: all
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
 
 # The optimiser's level is set here once; assertions stay on in every build but the one that is served.
-set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
-set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")
+if(NOT SLOPEWISE_SANITIZE)
+    set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
+    set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")
+endif()
 set(CMAKE_CXX_FLAGS_RELEASE "-O2 -DNDEBUG")
 set(CMAKE_C_FLAGS_RELEASE "-O2 -DNDEBUG")
 
