@@ -1,5 +1,7 @@
 #include "tests/screens/stage.h"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -20,6 +22,15 @@ void add(Actions& all, const Actions& more) { all.insert(all.end(), more.begin()
 float scroll_max(const char* window) {
     const ImGuiWindow* found = ImGui::FindWindowByName(window);
     return found != nullptr ? found->ScrollMax.y : 0.0f;
+}
+
+// Share of the smaller box that both cover.
+float covered(const Box& a, const Box& b) {
+    const float width = std::min(a.right, b.right) - std::max(a.left, b.left);
+    const float height = std::min(a.bottom, b.bottom) - std::max(a.top, b.top);
+    if (width <= 0 || height <= 0) return 0;
+    const auto area = [](const Box& box) { return (box.right - box.left) * (box.bottom - box.top); };
+    return width * height / std::max(1.0f, std::min(area(a), area(b)));
 }
 
 }  // namespace
@@ -164,6 +175,21 @@ float Stage::scroll_room(const char* window) const { return scroll_max(window); 
 float Stage::scrolled(const char* window) const {
     const ImGuiWindow* found = ImGui::FindWindowByName(window);
     return found != nullptr ? found->Scroll.y : 0.0f;
+}
+
+Actions press(Stage& stage, Screen screen, const char* window, const char* label, const char* group) {
+    const auto place = stage.place_of(screen, window, label, group);
+    REQUIRE_MESSAGE(place.has_value(), label, " can be pressed");
+    return stage.click(screen, place->middle());
+}
+
+int words_over_words(const std::vector<Box>& glyphs) {
+    int count = 0;
+    for (std::size_t i = 0; i < glyphs.size(); ++i) {
+        for (std::size_t j = i + 1; j < glyphs.size(); ++j)
+            count += covered(glyphs[i], glyphs[j]) > 0.3f ? 1 : 0;
+    }
+    return count;
 }
 
 }  // namespace slopewise

@@ -64,4 +64,36 @@ private:
     ImGuiContext* context_ = nullptr;
 };
 
+// Every screen and the name of its window.
+struct Place {
+    Screen screen;
+    const char* window;
+};
+inline constexpr std::array<Place, 5> screens{{{Screen::choices, "choices"},
+                                               {Screen::stick_sense, "stick sense"},
+                                               {Screen::briefing, "briefing"},
+                                               {Screen::flight, "flight"},
+                                               {Screen::summary, "summary"}}};
+
+// How many characters lie over others.
+int words_over_words(const std::vector<Box>& glyphs);
+
+// "1280 x 720".
+inline std::string size_words(ImVec2 size) {
+    return std::to_string(static_cast<int>(size.x)) + " x " + std::to_string(static_cast<int>(size.y));
+}
+
+// What is asked for by a click on what is called `label`; fails the test when there is no such thing.
+Actions press(Stage& stage, Screen screen, const char* window, const char* label,
+              const char* group = nullptr);
+
+// The first action of a kind among them; null when there is none.
+template <class Wanted>
+const Wanted* find(const Actions& actions) {
+    for (const Action& action : actions) {
+        if (const auto* wanted = std::get_if<Wanted>(&action)) return wanted;
+    }
+    return nullptr;
+}
+
 }  // namespace slopewise
