@@ -8,13 +8,18 @@ set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
 set(CMAKE_VERIFY_INTERFACE_HEADER_SETS ON) # each header must compile alone: all_verify_interface_header_sets
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
 
-# The optimiser's level is set here once; assertions stay on in every build but the one that is served.
+# The optimiser's level is set here once; assertions stay on in every build but the one that is served. The page is
+# built for size: measured on a 2-core cloud machine, all of it is 304 kB compressed (brotli) where -O2 is 351 and -O3 345,
+# and the golden flights take node as long (0.42-0.47 s, 0.44-0.48 s, 0.52-0.53 s).
 if(NOT SLOPEWISE_SANITIZE)
     set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
     set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")
 endif()
-set(CMAKE_CXX_FLAGS_RELEASE "-O2 -DNDEBUG")
-set(CMAKE_C_FLAGS_RELEASE "-O2 -DNDEBUG")
+set(CMAKE_CXX_FLAGS_RELEASE "-Oz -DNDEBUG")
+set(CMAKE_C_FLAGS_RELEASE "-Oz -DNDEBUG")
+if(EMSCRIPTEN) # linked at -Oz, Emscripten would take other, smaller pow and log, whose last bits differ
+    set(CMAKE_EXE_LINKER_FLAGS_RELEASE "-Os")
+endif()
 
 find_program(CCACHE ccache)
 if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
