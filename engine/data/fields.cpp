@@ -162,10 +162,10 @@ void Fields::finish() {
         std::size_t fewest = name.size() / 3 + 2;  // more letters wrong: another word, not a slip
         std::string nearest;
         for (const std::string& key : known_) {
-            if (edits_between(name, key) < fewest && !stands(key)) {
-                fewest = edits_between(name, key);
-                nearest = key;
-            }
+            const std::size_t edits = edits_between(name, key);
+            if (edits >= fewest || stands(key)) continue;
+            fewest = edits;
+            nearest = key;
         }
         if (!nearest.empty()) what += "; nearest: " + quoted(nearest);
         problems_->push_back({file_, value.line, path_ + "/" + name, what, ""});

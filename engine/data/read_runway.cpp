@@ -34,14 +34,16 @@ Result<Runway> read_runway(const JsonNode& root, const std::string& file) {
     runway.id = fields.text("id", 40);
     runway.name = fields.text("name", 60);
     runway.designator = fields.text("designator", 3);
+    const std::size_t problems_before_length = problems.size();
     runway.length_m = fields.number("length_m", {300.0, 5000.0});
+    const bool length_known = problems.size() == problems_before_length;
     runway.width_m = fields.number("width_m", {9.0, 80.0});
     runway.elevation_m = m_from_ft(fields.number("elevation_ft", {-1000.0, 10000.0}));
     runway.slope = fields.number("slope_percent", {-4.0, 4.0}) / 100.0;
     runway.aim_distance_m =
         fields.number_or("aim_distance_m", aiming_point_marking(runway.length_m).distance_m, {50.0, 600.0});
     runway.lights = read_lights(fields.object("lights"));
-    if (problems.empty() && runway.aim_distance_m > runway.length_m / 2.0) {
+    if (length_known && runway.aim_distance_m > runway.length_m / 2.0) {
         fields.report("aim_distance_m", "is " + number_text(runway.aim_distance_m),
                       "at most half of /length_m");
     }

@@ -153,6 +153,11 @@ TEST_CASE("bad files: what is wrong with a runway is told, each thing once, and 
          {{"\"length_m\": 1500", "\"length_m\": 30, \"aim_distance_m\": 300"}},
          "x.json:6: /length_m is 30; allowed: 300 to 5000\n"},  // nothing about half of a length that is not
                                                                 // known
+        {runway,  // both at once, though one hangs on a number beside the other
+         {{"\"length_m\": 1500", "\"length_m\": 500, \"aim_distance_m\": 300"},
+          {"\"width_m\": 30", "\"width_m\": 5"}},
+         "x.json:7: /width_m is 5; allowed: 9 to 80\n"
+         "x.json:6: /aim_distance_m is 300; allowed: at most half of /length_m\n"},
         {runway,
          {{"\"elevation_ft\": 120", "\"elevation_m\": 37"}},
          "x.json:1: /elevation_ft is missing\n"
