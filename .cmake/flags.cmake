@@ -9,8 +9,8 @@ set(CMAKE_VERIFY_INTERFACE_HEADER_SETS ON) # each header must compile alone: all
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
 
 # The optimiser's level is set here once; assertions stay on in every build but the one that is served. The page is
-# built for size: measured on a 2-core cloud machine, all of it is 304 kB compressed (brotli) where -O2 is 351 and -O3 345,
-# and the golden flights take node as long (0.42-0.47 s, 0.44-0.48 s, 0.52-0.53 s).
+# built for size: all of it is 304 kB compressed (brotli, `node web/measure.mjs`) where -O2 is 351 and -O3 345. The golden
+# flights take node 0.37-0.44 s on a quiet 2-core cloud machine; -O2 took 0.44-0.48 and -O3 0.52-0.53 on a busy one.
 if(NOT SLOPEWISE_SANITIZE)
     set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
     set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")

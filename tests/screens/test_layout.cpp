@@ -25,56 +25,48 @@ constexpr std::array<ImVec2, 11> sizes{{{1280, 720},
                                         {360, 640},
                                         {768, 1024}}};
 
+// Draws every screen in every window, twice, so that what is laid out a frame late has settled.
+template <class Look>
+void for_every_picture(Look&& look) {
+    Stage stage({1280, 720});
+    for (const ImVec2 size : sizes) {
+        stage.resize(size);
+        for (const Place& place : screens) {
+            CAPTURE(size_words(size));
+            CAPTURE(std::string(place.window));
+            stage.draw(place.screen);
+            stage.draw(place.screen);
+            look(stage, place);
+        }
+    }
+}
+
 }  // namespace
 
 TEST_CASE("screens: every screen is drawn in every window, and nothing is drawn outside it") {
-    Stage stage({1280, 720});
-    for (const ImVec2 size : sizes) {
-        stage.resize(size);
-        for (const Place& place : screens) {
-            CAPTURE(size_words(size));
-            CAPTURE(std::string(place.window));
-            stage.draw(place.screen);
-            stage.draw(place.screen);
-            CHECK(stage.vertices() > 400);
-            CHECK(stage.drawn().lies_in(stage.display()));
-        }
-    }
+    for_every_picture([](Stage& stage, const Place&) {
+        CHECK(stage.vertices() > 400);
+        CHECK(stage.drawn().lies_in(stage.display()));
+    });
 }
 
 TEST_CASE("screens: no word is cut by an edge of the window, nor begins or ends outside it") {
-    Stage stage({1280, 720});
-    for (const ImVec2 size : sizes) {
-        stage.resize(size);
-        for (const Place& place : screens) {
-            stage.draw(place.screen);
-            stage.draw(place.screen);
-            Box room = stage.display();
-            // What a sheet holds below its window is reached by scrolling.
-            if (stage.scroll_room(place.window) > 0) room.bottom += 2 * theme().size[0];
-            int outside = 0;
-            for (const Box& glyph : stage.glyphs(place.window)) outside += glyph.lies_in(room, 1.0f) ? 0 : 1;
-            CAPTURE(size_words(size));
-            CAPTURE(std::string(place.window));
-            CHECK(outside == 0);
-        }
-    }
+    for_every_picture([](Stage& stage, const Place& place) {
+        Box room = stage.display();
+        // What a sheet holds below its window is reached by scrolling.
+        if (stage.scroll_room(place.window) > 0) room.bottom += 2 * theme().size[0];
+        int outside = 0;
+        for (const Box& glyph : stage.glyphs(place.window)) outside += glyph.lies_in(room, 1.0f) ? 0 : 1;
+        CHECK(outside == 0);
+    });
 }
 
 TEST_CASE("screens: no words lie over other words") {
-    Stage stage({1280, 720});
-    for (const ImVec2 size : sizes) {
-        stage.resize(size);
-        for (const Place& place : screens) {
-            stage.draw(place.screen);
-            stage.draw(place.screen);
-            CAPTURE(size_words(size));
-            CAPTURE(std::string(place.window));
-            const std::vector<Box> glyphs = stage.glyphs(place.window);
-            CHECK(glyphs.size() > 30);
-            CHECK(words_over_words(glyphs) == 0);
-        }
-    }
+    for_every_picture([](Stage& stage, const Place& place) {
+        const std::vector<Box> glyphs = stage.glyphs(place.window);
+        CHECK(glyphs.size() > 30);
+        CHECK(words_over_words(glyphs) == 0);
+    });
 }
 
 TEST_CASE("screens: in a landscape window of 720 lines the sheets are read without scrolling") {
