@@ -9,8 +9,8 @@ set(CMAKE_VERIFY_INTERFACE_HEADER_SETS ON) # each header must compile alone: all
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
 
 # The optimiser's level is set here once; assertions stay on in every build but the one that is served. The page is
-# built for size: all of it is 304 kB compressed (brotli, `node web/measure.mjs`) where -O2 is 351 and -O3 345. The golden
-# flights take node 0.37-0.44 s on a quiet 2-core cloud machine; -O2 took 0.44-0.48 and -O3 0.52-0.53 on a busy one.
+# built for size, but for what runs in every tick (engine/CMakeLists.txt): all of it is 335 kB compressed (brotli,
+# `node web/measure.mjs`), 331 with the ticks at -Oz too, which then take 1.7 times what they take natively, not 1.5.
 if(NOT SLOPEWISE_SANITIZE)
     set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
     set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")
@@ -41,12 +41,18 @@ if(SLOPEWISE_SANITIZE)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
+option(SLOPEWISE_COVERAGE "Count which lines and branches are run" OFF)
+
 # slopewise_compile_flags(TARGET): for our own code; libraries of others are left as they come.
 function(slopewise_compile_flags target)
     target_compile_options(${target} PRIVATE
         -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Werror
         ${slopewise_float_flags}
         $<$<COMPILE_LANGUAGE:CXX>:-fno-exceptions -fno-rtti>)
+    if(SLOPEWISE_COVERAGE)
+        target_compile_options(${target} PRIVATE -O0 --coverage)
+        target_link_options(${target} PUBLIC --coverage)
+    endif()
 endfunction()
 
 # slopewise_sees_version(TARGET): for the few that show it to the user.

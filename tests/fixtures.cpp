@@ -44,7 +44,7 @@ Runway plain_runway() {
     return runway;
 }
 
-Surroundings still_air() { return {Weather{}, Wind{}, plain_runway()}; }
+Surroundings still_air() { return {air_column(Weather{}), Wind{}, plain_runway()}; }
 
 Aircraft textbook_aircraft(double lift_at_zero) {
     Aircraft aircraft;

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "base/units.h"
 #include "cli/commands.h"
 #include "cli/data_files.h"
@@ -43,6 +45,17 @@ std::string json_answer(const Scenario& scenario, const Briefing& briefing) {
     return json_text(json);
 }
 
+// Of all the lesson's air events, at the target speed.
+double worst_f_factor(const Scenario& scenario) {
+    const Lesson& lesson = scenario.lesson;
+    const Air air = air_at(scenario.surroundings.air, scenario.surroundings.runway.elevation_m);
+    const double tas_mps = tas_from_cas_mps(lesson.target_cas_mps, air);
+    double worst = 0.0;
+    for (std::size_t i = 0; i < static_cast<std::size_t>(lesson.air_event_count); ++i)
+        worst = std::max(worst, largest_f_factor(lesson.air_events[i], tas_mps));
+    return worst;
+}
+
 std::string text_answer(const Scenario& scenario, const Briefing& briefing) {
     const Lesson& lesson = scenario.lesson;
     std::string text = lesson.title + "\n" + lesson.aim + "\n" + scenario.aircraft.name + ", " +
@@ -61,8 +74,12 @@ std::string text_answer(const Scenario& scenario, const Briefing& briefing) {
         text += row(format("path at %g NM", nm_from_m(at.distance_m)),
                     format("%.0f ft above the aim point", ft_from_m(at.height_m)));
     }
-    text += row("lights on the path", light_words(briefing.white_on_path));
-    text += row("lights at the start", light_words(briefing.white_at_start));
+    if (lesson.air_event_count > 0)
+        text += row("strongest air event",
+                    format("F-factor %.2f; 0.1 and more is hazardous", worst_f_factor(scenario)));
+    const LightSite::Kind kind = scenario.surroundings.runway.lights.kind;
+    text += row("lights on the path", light_words(briefing.white_on_path, scenario.lights.pattern, kind));
+    text += row("lights at the start", light_words(briefing.white_at_start, scenario.lights.pattern, kind));
     return text;
 }
 

@@ -31,7 +31,9 @@ const Command& check_command();
 const Command& lights_command();
 const Command& atmosphere_command();
 const Command& brief_command();
+const Command& performance_command();
 const Command& fly_command();
+const Command& replay_command();
 
 // The whole program; `words` are the arguments after its own name.
 Outcome run(std::span<const std::string_view> words);

@@ -10,7 +10,7 @@
 namespace slopewise::cli {
 namespace {
 
-constexpr std::size_t most_bytes = (std::size_t{1} << 20) + 1;  // one more than a data file may have
+constexpr std::size_t most_bytes = (std::size_t{16} << 20) + 1;  // one more than a recording may have
 
 std::string shipped_lesson_ids() {
     std::string ids;
@@ -27,8 +27,11 @@ Result<std::string> read_file(const std::string& path) {
     };
     std::FILE* file = std::fopen(path.c_str(), "rb");
     if (file == nullptr) return cannot();
-    std::string text(most_bytes, '\0');
-    text.resize(std::fread(text.data(), 1, text.size(), file));
+    std::string text;
+    char block[1 << 16];
+    std::size_t got = 0;
+    while (text.size() < most_bytes && (got = std::fread(block, 1, sizeof block, file)) > 0)
+        text.append(block, got < most_bytes - text.size() ? got : most_bytes - text.size());
     const bool failed = std::ferror(file) != 0;
     const int reason = errno;
     std::fclose(file);

@@ -10,8 +10,8 @@
 
 namespace slopewise::cli {
 
-// The whole file. Files beyond what a data file may hold (1 MiB) come back one byte over it, so that
-// reading stops and the parser can say so.
+// The whole file. Files beyond what any file may hold (a recording's 16 MiB) come back one byte over it, so
+// that reading stops and the parser can say so.
 Result<std::string> read_file(const std::string& path);
 
 // False when it could not be written whole; `reason` then says why.

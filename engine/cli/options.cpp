@@ -141,6 +141,19 @@ double Numbers::number(std::string_view option, double otherwise, double low, do
     return otherwise;
 }
 
+std::size_t Numbers::one_of(std::string_view option, std::size_t otherwise,
+                            std::span<const std::string_view> names) {
+    if (!arguments_.has(option)) return otherwise;
+    const std::string_view text = arguments_.value_of(option);
+    std::string allowed;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (names[i] == text) return i;
+        allowed += (i > 0 ? ", \"" : "\"") + std::string(names[i]) + "\"";
+    }
+    complain(option, text, allowed);
+    return otherwise;
+}
+
 std::uint64_t Numbers::whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low,
                              std::uint64_t high) {
     if (!arguments_.has(option)) return otherwise;

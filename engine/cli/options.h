@@ -61,6 +61,10 @@ public:
     std::uint64_t whole(std::string_view option, std::uint64_t otherwise, std::uint64_t low,
                         std::uint64_t high);
 
+    // The index of one of a few names.
+    std::size_t one_of(std::string_view option, std::size_t otherwise,
+                       std::span<const std::string_view> names);
+
     const std::string& problem() const { return problem_; }
 
 private:

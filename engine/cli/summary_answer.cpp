@@ -42,13 +42,15 @@ Json gate_json(const GateValue& gate) {
     return json;
 }
 
-std::string gate_text(const GateValue& gate) {
+std::string gate_text(const Summary& summary, const GateValue& gate) {
     if (!gate.reached) return format("  %5.0f ft  not reached\n", gate.height_ft);
     const Deviations& off = gate.mean;
-    return format("  %5.0f ft  %+6.2f deg %+6.0f ft  %-15s %+5.1f kt  sink %+5.0f ft/min  power %3.0f %%%s\n",
-                  gate.height_ft, deg_from_rad(off.path_rad), ft_from_m(off.path_m),
-                  light_words(gate.white_count).c_str(), kt_from_mps(off.speed_mps),
-                  fpm_from_mps(off.sink_mps), 100.0 * gate.power, off.all_in() ? "" : "  out of tolerance");
+    return format(
+        "  %5.0f ft  %+6.2f deg %+6.0f ft  %-15s %+5.1f kt  sink %+5.0f ft/min  power %3.0f %%%s\n",
+        gate.height_ft, deg_from_rad(off.path_rad), ft_from_m(off.path_m),
+        light_words(gate.white_count, units_showing(gate.white_fraction), summary.light_kind).c_str(),
+        kt_from_mps(off.speed_mps), fpm_from_mps(off.sink_mps), 100.0 * gate.power,
+        off.all_in() ? "" : "  out of tolerance");
 }
 
 }  // namespace
@@ -88,7 +90,7 @@ void add_summary(Json& json, const Summary& summary, const Track& track) {
 
 std::string summary_text(const Summary& summary, const Track& track) {
     std::string text = end_sentence(summary) + "\n" + worst_sentence(summary, track) + "\n\n";
-    for (const GateValue& gate : summary.gates) text += gate_text(gate);
+    for (const GateValue& gate : summary.gates) text += gate_text(summary, gate);
     text += "\n";
     text += row("path", format("%+.2f deg on average, scatter %.2f deg", deg_from_rad(summary.path_rad.bias),
                                deg_from_rad(summary.path_rad.scatter)));
@@ -98,10 +100,11 @@ std::string summary_text(const Summary& summary, const Track& track) {
     text += row("in tolerance", format("path %.0f %%, airspeed %.0f %%, sink %.0f %%, all three %.0f %%",
                                        100.0 * summary.path_share, 100.0 * summary.speed_share,
                                        100.0 * summary.sink_share, 100.0 * summary.all_share));
-    for (int white = 4; white >= 0; --white) {
+    for (int white = summary.light_units; white >= 0; --white) {
         const double share = summary.light_share[static_cast<std::size_t>(white)];
         if (share > 0.0)
-            text += row("lights: " + light_words(white), format("%.0f %% of the time", 100.0 * share));
+            text += row("lights: " + light_words(white, summary.light_units, summary.light_kind),
+                        format("%.0f %% of the time", 100.0 * share));
     }
     return text;
 }

@@ -88,6 +88,12 @@ std::vector<Problem> check_lesson(const Catalog& catalog, const Lesson& lesson, 
                             "0 to " + std::to_string(aircraft->flap_count - 1) + " with this aircraft"});
         return problems;
     }
+    if (lesson.mass_kg != 0.0 &&
+        (lesson.mass_kg < aircraft->least_mass_kg || lesson.mass_kg > aircraft->most_mass_kg)) {
+        problems.push_back({file, 0, "/mass_kg", "is " + number_text(lesson.mass_kg),
+                            number_text(aircraft->least_mass_kg) + " to " +
+                                number_text(aircraft->most_mass_kg) + " with this aircraft"});
+    }
     const Scenario scenario = make_scenario(lesson, *aircraft, *runway);
     if (!scenario.start_trim.flyable) {
         problems.push_back(

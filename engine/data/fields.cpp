@@ -120,6 +120,12 @@ std::string Fields::text_or(std::string_view key, std::string otherwise, std::si
     return text(key, longest);
 }
 
+bool Fields::flag_or(std::string_view key, bool otherwise) {
+    if (!has(key)) return otherwise;
+    const JsonNode* found = find(key, true, JsonNode::Kind::boolean);
+    return found != nullptr ? found->boolean : otherwise;
+}
+
 std::size_t Fields::one_of(std::string_view key, std::span<const std::string_view> names) {
     const JsonNode* found = find(key, true, JsonNode::Kind::text);
     if (found == nullptr) return 0;

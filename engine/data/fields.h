@@ -30,6 +30,7 @@ public:
     int integer(std::string_view key, int low, int high);
     std::string text(std::string_view key, std::size_t longest = 200);
     std::string text_or(std::string_view key, std::string otherwise, std::size_t longest = 200);
+    bool flag_or(std::string_view key, bool otherwise);
     // Index of the text among the names allowed.
     std::size_t one_of(std::string_view key, std::span<const std::string_view> names);
 
@@ -38,6 +39,9 @@ public:
     std::vector<Fields> list(std::string_view key, std::size_t least, std::size_t most);
     // Whether an optional field stands there; it then counts as known.
     bool has(std::string_view key);
+
+    // The node itself, for what is no object; null when it is missing or of another kind, which is reported.
+    const JsonNode* raw(std::string_view key, JsonNode::Kind kind) { return find(key, true, kind); }
 
     // A problem with a field, found by the caller.
     void report(std::string_view key, std::string what, std::string allowed);

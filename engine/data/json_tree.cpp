@@ -5,7 +5,6 @@
 namespace slopewise {
 namespace {
 
-constexpr std::size_t most_bytes = std::size_t{1} << 20;
 constexpr std::size_t most_levels = 32;
 
 // Walks the text and counts the lines it has passed; the parser reads through it.
@@ -133,10 +132,10 @@ private:
 
 }  // namespace
 
-Result<JsonNode> parse_json(std::string_view text, const std::string& file) {
+Result<JsonNode> parse_json(std::string_view text, const std::string& file, std::size_t most_bytes) {
     if (text.size() > most_bytes) {
-        return failure<JsonNode>(
-            {{file, 0, "", "is " + std::to_string(text.size()) + " bytes long", "1 MiB"}});
+        return failure<JsonNode>({{file, 0, "", "is " + std::to_string(text.size()) + " bytes long",
+                                   std::to_string(most_bytes >> 20) + " MiB"}});
     }
     int line = 1;
     TreeBuilder builder(line, file);

@@ -28,9 +28,10 @@ struct JsonMember {
     JsonNode value;
 };
 
-// Parses UTF-8 JSON (RFC 8259) of at most 1 MiB and 32 levels. A syntax error, a repeated key or a size
-// beyond these is a problem with its line.
-Result<JsonNode> parse_json(std::string_view text, const std::string& file);
+// Parses UTF-8 JSON (RFC 8259) of at most so many bytes and 32 levels. A syntax error, a repeated key or a
+// size beyond these is a problem with its line.
+Result<JsonNode> parse_json(std::string_view text, const std::string& file,
+                            std::size_t most_bytes = std::size_t{1} << 20);
 
 // "a number", "an object": for messages.
 std::string_view kind_name(JsonNode::Kind kind);

@@ -2,6 +2,7 @@
 
 #include "base/units.h"
 #include "data/fields.h"
+#include "flight/performance.h"
 
 namespace slopewise {
 namespace {
@@ -64,6 +65,7 @@ FlapSetting read_flap(Fields& fields) {
     flap.drag_increment = fields.number("drag_increment", {0.0, 0.3});
     flap.max_lift = fields.number("max_lift", {0.5, 4.0});
     flap.alpha_shift_rad = rad_from_deg(fields.number("alpha_shift_deg", {-15.0, 15.0}));
+    flap.stated_stall_mps = mps_from_kt(fields.number_or("stall_speed_kt", 0.0, {20.0, 120.0}));
     flap.max_speed_mps = mps_from_kt(fields.number("max_speed_kt", {40.0, 400.0}));
     fields.finish();
     return flap;
@@ -78,7 +80,9 @@ Result<Aircraft> read_aircraft(const JsonNode& root, const std::string& file) {
     fields.text("kind");
     aircraft.id = fields.text("id", 40);
     aircraft.name = fields.text("name", 60);
-    aircraft.mass_kg = fields.number("mass_kg", {200.0, 6000.0});
+    aircraft.least_mass_kg = fields.number("least_mass_kg", {200.0, 6000.0});
+    aircraft.most_mass_kg = fields.number("most_mass_kg", {aircraft.least_mass_kg, 6000.0});
+    aircraft.mass_kg = fields.number("mass_kg", {aircraft.least_mass_kg, aircraft.most_mass_kg});
     aircraft.wing = read_wing(fields.object("wing"));
     aircraft.engine = read_engine(fields.object("engine"));
     aircraft.pitch = read_pitch(fields.object("pitch"));
@@ -91,6 +95,10 @@ Result<Aircraft> read_aircraft(const JsonNode& root, const std::string& file) {
     aircraft.normal_max_mps = mps_from_kt(fields.number("normal_max_speed_kt", {60.0, 300.0}));
     aircraft.never_exceed_mps = mps_from_kt(fields.number("never_exceed_speed_kt", {70.0, 400.0}));
     fields.finish();
+    if (problems.empty()) {
+        for (AircraftFlaw& flaw : aircraft_flaws(aircraft))
+            problems.push_back({file, root.line, flaw.path, std::move(flaw.what), std::move(flaw.allowed)});
+    }
     if (!problems.empty()) return failure<Aircraft>(std::move(problems));
     return success(std::move(aircraft));
 }

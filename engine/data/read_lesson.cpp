@@ -1,7 +1,12 @@
 #include "data/read_lesson.h"
 
+#include <array>
+#include <string_view>
+
 #include "base/units.h"
 #include "data/fields.h"
+#include "data/read_happenings.h"
+#include "data/read_outlook.h"
 
 namespace slopewise {
 namespace {
@@ -51,7 +56,12 @@ Wind read_wind(Fields fields) {
         wind = read_wind_table(fields);
     } else {
         wind.headwind_mps = mps_from_kt(fields.number("headwind_kt", wind_range_kt));
-        if (fields.has("roughness_m")) {
+        if (fields.has("terrain")) {
+            std::array<std::string_view, terrains.size()> names;
+            for (std::size_t i = 0; i < names.size(); ++i) names[i] = terrains[i].name;
+            wind.kind = Wind::Kind::logarithmic;
+            wind.roughness_m = terrains[fields.one_of("terrain", names)].roughness_m;
+        } else if (fields.has("roughness_m")) {
             wind.kind = Wind::Kind::logarithmic;
             wind.roughness_m = fields.number("roughness_m", {0.0002, 1.0});
         }
@@ -83,10 +93,14 @@ Result<Lesson> read_lesson(const JsonNode& root, const std::string& file) {
     lesson.aim = fields.text("aim", 200);
     lesson.aircraft_id = fields.text("aircraft", 40);
     lesson.runway_id = fields.text("runway", 40);
+    lesson.mass_kg = fields.number_or("mass_kg", 0.0, {200.0, 6000.0});
     lesson.start = read_start(fields.object("start"));
     lesson.target_cas_mps = mps_from_kt(fields.number("target_speed_kt", {35.0, 150.0}));
     lesson.weather = read_weather(fields.object("weather"));
     lesson.wind = read_wind(fields.object("wind"));
+    if (fields.has("outlook")) lesson.outlook = read_outlook(fields.object("outlook"));
+    if (fields.has("air")) read_air(fields.object("air"), lesson);
+    if (fields.has("failures")) read_failures(fields, lesson);
     lesson.tolerances = read_tolerances(fields.object("tolerances"));
     fields.finish();
     if (!problems.empty()) return failure<Lesson>(std::move(problems));

@@ -55,9 +55,8 @@ Coefficients coefficients(const Aircraft& aircraft, double alpha_rad, const Flap
                                         : least_lift - wing.stall_rounding - linear;
     const double plate = smooth_step(excess, 0.0, plate_range);  // 0 attached ... 1 a flat plate
 
-    const double aspect_ratio = square(wing.span_m) / wing.area_m2;
-    const double induced = induced_drag_share(wing_height_m / wing.span_m) * square(attached) /
-                           (pi * wing.oswald * aspect_ratio);
+    const double induced = induced_drag_share(wing_height_m / wing.span_m) * square(attached) * wing.area_m2 /
+                           (pi * wing.oswald * square(wing.span_m));
     Coefficients result{attached, wing.zero_lift_drag + flap.drag_increment + induced +
                                       separation_drag(wing, attached, flap.max_lift)};
     if (plate > 0.0) {

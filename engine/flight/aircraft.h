@@ -7,12 +7,13 @@
 namespace slopewise {
 
 struct FlapSetting {
-    std::string name;              // "landing"
-    double lift_increment = 0.0;   // added to the lift coefficient at the same angle of attack
-    double drag_increment = 0.0;   // added to the drag coefficient
-    double max_lift = 0.0;         // greatest lift coefficient
-    double alpha_shift_rad = 0.0;  // change of the angle of attack the aeroplane settles at, hands off
-    double max_speed_mps = 0.0;    // calibrated; the flap must not be out above it
+    std::string name;               // "landing"
+    double lift_increment = 0.0;    // added to the lift coefficient at the same angle of attack
+    double drag_increment = 0.0;    // added to the drag coefficient
+    double max_lift = 0.0;          // greatest lift coefficient
+    double alpha_shift_rad = 0.0;   // change of the angle of attack the aeroplane settles at, hands off
+    double max_speed_mps = 0.0;     // calibrated; the flap must not be out above it
+    double stated_stall_mps = 0.0;  // calibrated, at mass_kg, as the flight manual states it; 0: not stated
 };
 
 struct Wing {
@@ -57,8 +58,9 @@ struct Geometry {
 
 struct Aircraft {
     std::string id;
-    std::string name;  // "Four-seat tourer"
-    double mass_kg = 0.0;
+    std::string name;      // "Four-seat tourer"
+    double mass_kg = 0.0;  // as flown; a lesson may set another within the range
+    double least_mass_kg = 0.0, most_mass_kg = 0.0;
     Wing wing;
     Engine engine;
     PitchResponse pitch;

@@ -51,27 +51,32 @@ FlightState weighted_mean(const FlightState& a, const FlightState& b, const Flig
 // rate is continuous and the integrator keeps its order.
 double flap_rate(const Aircraft& aircraft, double lever, double position) {
     const double wanted = clamp(lever, 0.0, aircraft.flap_count - 1.0);
-    return clamp((wanted - position) / 0.1, -1.0, 1.0) / aircraft.flap_travel_s;
+    return clamp(10.0 * (wanted - position), -1.0, 1.0) / aircraft.flap_travel_s;
 }
 
 // Short period about the commanded angle of attack: stiffness grows with dynamic pressure, damping with
 // its root. The wheels add a restoring moment in proportion to the load they carry.
 double pitch_acceleration(const Aircraft& aircraft, const ControlPositions& controls,
-                          const FlightState& state, const FlightForces& now, double flap_shift_rad) {
+                          const FlightState& state, const FlightForces& now) {
     const PitchResponse& response = aircraft.pitch;
     const double equivalent_mps = now.tas_mps * std::sqrt(density_ratio(now.air));
     const double frequency = response.frequency_radps * equivalent_mps / response.reference_speed_mps;
-    const double commanded = commanded_alpha_rad(aircraft, controls, state.power, flap_shift_rad);
+    const double commanded = commanded_alpha_rad(aircraft, controls, state.power, now.flap.alpha_shift_rad);
     const double air = square(frequency) * (commanded - now.alpha_rad) -
                        2.0 * response.damping * frequency * state.pitch_rate_radps;
+    if (now.wheel_load_n <= 0.0) return air;
     const double load = clamp(now.wheel_load_n / (aircraft.mass_kg * gravity_mps2), 0.0, most_nose_load);
     return air - load * (nose_stiffness_ps2 * state.pitch_rad + nose_damping_ps * state.pitch_rate_radps);
 }
 
+double height_over_ground_m(const Aircraft& aircraft, const Surroundings& surroundings,
+                            const FlightState& state) {
+    return wheel_height_m(aircraft, state) - ground_height_m(surroundings.runway, state.x_m);
+}
+
 void add_wheel_forces(const Aircraft& aircraft, const Surroundings& surroundings,
                       const ControlPositions& controls, const FlightState& state, FlightForces& forces) {
-    const double compression_m =
-        ground_height_m(surroundings.runway, state.x_m) - wheel_height_m(aircraft, state);
+    const double compression_m = -height_over_ground_m(aircraft, surroundings, state);
     if (compression_m <= 0.0) return;
     const bool over_runway = state.x_m >= 0.0 && state.x_m <= surroundings.runway.length_m;
     const double ground_rise_mps = over_runway ? surroundings.runway.slope * state.vx_mps : 0.0;
@@ -107,58 +112,72 @@ double wheel_height_m(const Aircraft& aircraft, const FlightState& state) {
     return state.z_m - aircraft.geometry.wheels_down_m;
 }
 
-FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surroundings,
-                       const ControlPositions& controls, const FlightState& state) {
-    const double height_m = wheel_height_m(aircraft, state) - ground_height_m(surroundings.runway, state.x_m);
-    FlightForces forces;
-    forces.air = air_at(surroundings.weather, surroundings.runway.elevation_m + state.z_m);
-    forces.headwind_mps = headwind_at_mps(surroundings.wind, height_m);
+AirMotion air_motion_at(const Aircraft& aircraft, const Surroundings& surroundings, const FlightState& state,
+                        const Gust& gust) {
+    AirMotion motion;
+    motion.air = air_at(surroundings.air, surroundings.runway.elevation_m + state.z_m);
+    motion.headwind_mps =
+        headwind_at_mps(surroundings.wind, height_over_ground_m(aircraft, surroundings, state)) +
+        gust.along_mps;
+    motion.updraught_mps = gust.up_mps;
+    motion.forward_mps = state.vx_mps + motion.headwind_mps;
+    motion.up_mps = state.vz_mps - motion.updraught_mps;
+    motion.tas_mps = std::sqrt(square(motion.forward_mps) + square(motion.up_mps));
+    return motion;
+}
 
-    const double air_x = state.vx_mps + forces.headwind_mps, air_z = state.vz_mps;
-    forces.tas_mps = std::sqrt(air_x * air_x + air_z * air_z);
-    forces.air_path_rad = exact::atan2(air_z, air_x);
+FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surroundings,
+                       const ControlPositions& controls, const FlightState& state, const Gust& gust) {
+    FlightForces forces{air_motion_at(aircraft, surroundings, state, gust)};
+    forces.body_x = exact::cos(state.pitch_rad);
+    forces.body_z = exact::sin(state.pitch_rad);
+    forces.flap = flap_effect(aircraft, state.flap);
+    forces.air_path_rad = exact::atan2(forces.up_mps, forces.forward_mps);
     forces.alpha_rad = state.pitch_rad - forces.air_path_rad;
 
-    const Coefficients shape = coefficients(aircraft, forces.alpha_rad, flap_effect(aircraft, state.flap),
-                                            height_m + aircraft.wing.height_m);
+    const double wing_height_m = height_over_ground_m(aircraft, surroundings, state) + aircraft.wing.height_m;
+    const Coefficients shape = coefficients(aircraft, forces.alpha_rad, forces.flap, wing_height_m);
     const double force_n = 0.5 * forces.air.density_kgpm3 * square(forces.tas_mps) * aircraft.wing.area_m2;
     forces.lift_n = force_n * shape.lift;
     forces.drag_n = force_n * shape.drag;
-    const double axial_mps = forces.tas_mps * exact::cos(forces.alpha_rad);
+    const double axial_mps = forces.forward_mps * forces.body_x + forces.up_mps * forces.body_z;
     forces.thrust_n = net_thrust_n(aircraft.engine, state.power, axial_mps, forces.air.density_kgpm3);
     add_wheel_forces(aircraft, surroundings, controls, state, forces);
     return forces;
 }
 
 FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings,
-                     const ControlPositions& controls, const FlightState& state) {
-    const FlightForces now = forces_at(aircraft, surroundings, controls, state);
+                     const ControlPositions& controls, const FlightState& state,
+                     const Disturbance& disturbance) {
+    const FlightForces now = forces_at(aircraft, surroundings, controls, state, disturbance.gust);
     // Lift is normal to the air-relative velocity, drag against it, thrust along the body axis. At rest
     // in the air both aerodynamic forces are zero and their direction does not matter.
-    const double along_x = now.tas_mps > 0.0 ? (state.vx_mps + now.headwind_mps) / now.tas_mps : 1.0;
-    const double along_z = now.tas_mps > 0.0 ? state.vz_mps / now.tas_mps : 0.0;
-    const double body_x = exact::cos(state.pitch_rad), body_z = exact::sin(state.pitch_rad);
-    const double mass = aircraft.mass_kg;
+    const double per_tas = now.tas_mps > 0.0 ? 1.0 / now.tas_mps : 0.0;
+    const double along_x = now.forward_mps * per_tas, along_z = now.up_mps * per_tas;
+    const double per_mass = 1.0 / aircraft.mass_kg;
 
     FlightState rate;
     rate.x_m = state.vx_mps;
     rate.z_m = state.vz_mps;
-    rate.vx_mps =
-        (now.thrust_n * body_x - now.drag_n * along_x - now.lift_n * along_z - now.wheel_friction_n) / mass;
-    rate.vz_mps =
-        (now.thrust_n * body_z - now.drag_n * along_z + now.lift_n * along_x + now.wheel_load_n) / mass -
-        gravity_mps2;
+    rate.vx_mps = per_mass * (now.thrust_n * now.body_x - now.drag_n * along_x - now.lift_n * along_z -
+                              now.wheel_friction_n);
+    rate.vz_mps = per_mass * (now.thrust_n * now.body_z - now.drag_n * along_z + now.lift_n * along_x +
+                              now.wheel_load_n) -
+                  gravity_mps2;
     rate.pitch_rad = state.pitch_rate_radps;
-    rate.pitch_rate_radps =
-        pitch_acceleration(aircraft, controls, state, now, flap_effect(aircraft, state.flap).alpha_shift_rad);
-    rate.power = (settled_power(aircraft.engine, controls.throttle) - state.power) / aircraft.engine.lag_s;
-    rate.flap = flap_rate(aircraft, controls.flap, state.flap);
+    rate.pitch_rate_radps = pitch_acceleration(aircraft, controls, state, now);
+    const double settled = settled_power(aircraft.engine, controls.throttle) * disturbance.power_limit;
+    rate.power = (settled - state.power) / aircraft.engine.lag_s;
+    rate.flap = disturbance.flap_stuck ? 0.0 : flap_rate(aircraft, controls.flap, state.flap);
     return rate;
 }
 
 FlightState advance(const Aircraft& aircraft, const Surroundings& surroundings,
-                    const ControlPositions& controls, const FlightState& state, double dt_s) {
-    const auto rates = [&](const FlightState& at) { return rates_of(aircraft, surroundings, controls, at); };
+                    const ControlPositions& controls, const FlightState& state, double dt_s,
+                    const Disturbance& disturbance) {
+    const auto rates = [&](const FlightState& at) {
+        return rates_of(aircraft, surroundings, controls, at, disturbance);
+    };
     const FlightState k1 = rates(state);
     const FlightState k2 = rates(plus(state, k1, dt_s / 2.0));
     const FlightState k3 = rates(plus(state, k2, dt_s / 2.0));

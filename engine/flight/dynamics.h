@@ -6,15 +6,23 @@
 #include "flight/controls.h"
 #include "world/atmosphere.h"
 #include "world/runway.h"
+#include "world/turbulence.h"
 #include "world/wind.h"
 
 namespace slopewise {
 
 // What the aeroplane flies in; const during a flight.
 struct Surroundings {
-    Weather weather;
+    AirColumn air;
     Wind wind;
     Runway runway;
+};
+
+// What acts on one tick besides the controls: the gust of the moment and what has failed.
+struct Disturbance {
+    Gust gust;
+    double power_limit = 1.0;  // share of the engine's power that is left
+    bool flap_stuck = false;   // the flap stays where it is
 };
 
 // Everything that is integrated. The reference point's position and inertial velocity in the runway
@@ -28,13 +36,21 @@ struct FlightState {
     double flap = 0.0;   // in settings: 1.4 = on the way from 1 to 2
 };
 
-// The motion relative to the air and the forces, as they are at one state.
-struct FlightForces {
+// The motion relative to the air, as it is at one state.
+struct AirMotion {
     Air air;
-    double headwind_mps = 0.0;
+    double headwind_mps = 0.0;  // mean wind and gust
+    double updraught_mps = 0.0;
+    double forward_mps = 0.0, up_mps = 0.0;  // of the flight through the air
     double tas_mps = 0.0;
+};
+
+// That and the forces.
+struct FlightForces : AirMotion {
+    FlapEffect flap{};
     double air_path_rad = 0.0;  // of the flight through the air, above the horizon
     double alpha_rad = 0.0;
+    double body_x = 1.0, body_z = 0.0;  // direction of the body axis
     double lift_n = 0.0, drag_n = 0.0, thrust_n = 0.0;
     double wheel_load_n = 0.0;      // along z
     double wheel_friction_n = 0.0;  // along -x
@@ -42,16 +58,20 @@ struct FlightForces {
 
 inline constexpr double tick_s = 1.0 / 120.0;
 
+AirMotion air_motion_at(const Aircraft& aircraft, const Surroundings& surroundings, const FlightState& state,
+                        const Gust& gust);
 FlightForces forces_at(const Aircraft& aircraft, const Surroundings& surroundings,
-                       const ControlPositions& controls, const FlightState& state);
+                       const ControlPositions& controls, const FlightState& state, const Gust& gust = {});
 
 // Rates of change of every member of the state, per second.
 FlightState rates_of(const Aircraft& aircraft, const Surroundings& surroundings,
-                     const ControlPositions& controls, const FlightState& state);
+                     const ControlPositions& controls, const FlightState& state,
+                     const Disturbance& disturbance = {});
 
-// The state after dt_s with the controls held (classical fourth-order Runge-Kutta).
+// The state after dt_s with the controls and the disturbance held (classical fourth-order Runge-Kutta).
 FlightState advance(const Aircraft& aircraft, const Surroundings& surroundings,
-                    const ControlPositions& controls, const FlightState& state, double dt_s);
+                    const ControlPositions& controls, const FlightState& state, double dt_s,
+                    const Disturbance& disturbance = {});
 
 // The angle of attack (rad) that trim, stick, flap and power together ask for.
 double commanded_alpha_rad(const Aircraft& aircraft, const ControlPositions& controls, double power,

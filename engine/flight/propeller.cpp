@@ -17,12 +17,14 @@ double windmill_drag_n(const Engine& engine, double power_fraction, double tas_m
     return closed * engine.windmill_drag * 0.5 * density_kgpm3 * square(tas_mps) * disc_area_m2(engine);
 }
 
-// Speed through the disc u = V + v that solves u^2 (u - V) = c. The left side is convex and rising for
-// u >= V, so Newton's steps from above fall to the root; six reach double precision from this start.
+// Speed through the disc u = V + v that solves u^2 (u - V) = c, by Cardano's formula: for V >= 0 and c > 0 it
+// has this one positive root, and no term of it cancels another.
 double disc_speed_mps(double tas_mps, double c) {
-    double u = tas_mps + exact::pow(c, 1.0 / 3.0);
-    for (int i = 0; i < 6; ++i) u -= (u * u * (u - tas_mps) - c) / (u * (3.0 * u - 2.0 * tas_mps));
-    return u;
+    const double third = (1.0 / 3.0) * tas_mps;
+    const double cube = third * third * third;
+    const double s_cubed = cube + 0.5 * c + std::sqrt(c * (cube + 0.25 * c));
+    const double s = exact::exp((1.0 / 3.0) * exact::log(s_cubed));  // sooner done than a cbrt
+    return third + s + third * third / s;
 }
 
 }  // namespace

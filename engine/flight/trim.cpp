@@ -22,7 +22,7 @@ double air_path_rad(double tas_mps, double headwind_mps, double path_rad) {
 TrimState solve_trim(const Aircraft& aircraft, const Surroundings& surroundings, const TrimWanted& wanted) {
     TrimState trim;
     trim.controls.flap = wanted.flap;
-    const Air air = air_at(surroundings.weather, surroundings.runway.elevation_m + wanted.height_m);
+    const Air air = air_at(surroundings.air, surroundings.runway.elevation_m + wanted.height_m);
     const double wheel_height = wanted.height_m - aircraft.geometry.wheels_down_m;
     const double headwind = headwind_at_mps(surroundings.wind, wheel_height);
     const FlapEffect flap = flap_effect(aircraft, wanted.flap);

@@ -24,11 +24,19 @@ constexpr double rest_speed_mps = 0.3;
 End end_of_scoring(const Scenario& scenario, const Attempt& attempt) {
     const double x_m = attempt.flight.x_m;
     if (attempt.controls.go_around || attempt.climb_ticks >= climb_ticks_needed) return End::went_around;
-    if (attempt.on_ground && x_m < 0.0) return End::ground_short;
+    if (attempt.on_ground) return x_m < 0.0 ? End::ground_short : End::reached_floor;  // on a rising runway
     if (wheel_height_m(scenario.aircraft, attempt.flight) <= scoring_floor_m && x_m >= -floor_range_m)
         return End::reached_floor;
     if (x_m > scenario.surroundings.runway.length_m) return End::overflew;
     return End::none;
+}
+
+Moment moment_of(const Scenario& scenario, const Attempt& attempt) {
+    const AirMotion motion =
+        air_motion_at(scenario.aircraft, scenario.surroundings, attempt.flight, attempt.conditions.gust);
+    const Point3 eye = eye_position(scenario.aircraft, attempt.flight);
+    return {time_s(attempt), aim_point(scenario.surroundings.runway).x_m - eye.x_m,
+            wheel_height_m(scenario.aircraft, attempt.flight), motion.tas_mps, motion.air};
 }
 
 bool wheels_touch(const Scenario& scenario, const FlightState& flight) {
@@ -38,9 +46,15 @@ bool wheels_touch(const Scenario& scenario, const FlightState& flight) {
 
 }  // namespace
 
+FlightForces forces_now(const Scenario& scenario, const Attempt& attempt) {
+    return forces_at(scenario.aircraft, scenario.surroundings, positions_of(attempt.controls), attempt.flight,
+                     attempt.conditions.gust);
+}
+
 Attempt begin_attempt(const Scenario& scenario) {
     Attempt attempt;
     attempt.flight = scenario.start_state;
+    attempt.conditions = begin_conditions(scenario);
     attempt.controls = quantize(scenario.start_trim.controls);
     return attempt;
 }
@@ -50,7 +64,10 @@ Events tick(const Scenario& scenario, Attempt& attempt, const Controls& controls
     if (attempt.at_rest) return events;
     attempt.controls = controls;
     const ControlPositions positions = positions_of(controls);
-    attempt.flight = advance(scenario.aircraft, scenario.surroundings, positions, attempt.flight, tick_s);
+    if (conditions_change(scenario.lesson))
+        advance_conditions(attempt.conditions, scenario, moment_of(scenario, attempt));
+    attempt.flight = advance(scenario.aircraft, scenario.surroundings, positions, attempt.flight, tick_s,
+                             disturbance_of(scenario, attempt.conditions));
     ++attempt.tick;
 
     const bool climbing = positions.throttle >= full_power_lever && attempt.flight.vz_mps > climb_mps;
@@ -78,6 +95,7 @@ std::uint64_t state_hash(const Attempt& attempt) {
     for (const double value :
          {f.x_m, f.z_m, f.vx_mps, f.vz_mps, f.pitch_rad, f.pitch_rate_radps, f.power, f.flap})
         hash.add(value);
+    add_to_hash(hash, attempt.conditions);
     hash.add(static_cast<std::uint64_t>(attempt.end));
     hash.add(static_cast<std::uint64_t>(attempt.end_tick));
     hash.add(static_cast<std::uint64_t>(attempt.climb_ticks));
@@ -88,8 +106,7 @@ std::uint64_t state_hash(const Attempt& attempt) {
 
 bool stall_warning(const Scenario& scenario, const Attempt& attempt) {
     if (attempt.on_ground) return false;
-    const FlightForces forces =
-        forces_at(scenario.aircraft, scenario.surroundings, positions_of(attempt.controls), attempt.flight);
+    const FlightForces forces = forces_now(scenario, attempt);
     const FlapEffect flap = flap_effect(scenario.aircraft, attempt.flight.flap);
     return forces.alpha_rad >
            stall_alpha_rad(scenario.aircraft, flap) - scenario.aircraft.wing.warning_margin_rad;

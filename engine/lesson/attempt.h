@@ -4,7 +4,7 @@
 
 #include <cstdint>
 
-#include "lesson/scenario.h"
+#include "lesson/conditions.h"
 
 namespace slopewise {
 
@@ -20,6 +20,7 @@ enum class End {
 struct Attempt {
     std::int64_t tick = 0;
     FlightState flight;
+    Conditions conditions;
     Controls controls;    // as last given
     End end = End::none;  // scoring goes on while none
     std::int64_t end_tick = -1;
@@ -41,6 +42,9 @@ Attempt begin_attempt(const Scenario& scenario);
 Events tick(const Scenario& scenario, Attempt& attempt, const Controls& controls);
 
 inline double time_s(const Attempt& attempt) { return static_cast<double>(attempt.tick) * tick_s; }
+
+// The motion through the air and the forces at this moment.
+FlightForces forces_now(const Scenario& scenario, const Attempt& attempt);
 
 // A hash of everything that moves, field by field.
 std::uint64_t state_hash(const Attempt& attempt);

@@ -5,20 +5,40 @@
 namespace slopewise {
 
 PilotPlan plan_of(const Scenario& scenario) {
-    const TrimState reference = reference_trim(scenario, scenario.start_state.z_m / 2.0);
-    return {scenario.lesson.target_cas_mps, scenario.surroundings.runway.lights.nominal_path_rad,
-            reference.pitch_rad, reference.controls.throttle, landing_flap(scenario.aircraft)};
+    const double height_m = scenario.start_state.z_m / 2.0;
+    const TrimState reference = reference_trim(scenario, height_m);
+    Scenario calm = scenario;
+    calm.surroundings.wind = Wind{};
+    const TrimState in_calm = reference_trim(calm, height_m);
+    return {scenario.lesson.target_cas_mps,
+            scenario.surroundings.runway.lights.nominal_path_rad,
+            reference.pitch_rad,
+            reference.controls.throttle,
+            in_calm.controls.throttle,
+            in_calm.sink_mps,
+            landing_flap(scenario.aircraft)};
 }
 
 Sight sight_of(const Scenario& scenario, const Attempt& attempt) {
     const FlightState& flight = attempt.flight;
-    const FlightForces forces =
-        forces_at(scenario.aircraft, scenario.surroundings, positions_of(attempt.controls), flight);
-    const PathDeviation deviation =
-        path_deviation(scenario.surroundings.runway, eye_position(scenario.aircraft, flight));
-    return {deviation.angle_rad,    deviation.distance_m, cas_from_tas_mps(forces.tas_mps, forces.air),
-            -flight.vz_mps,         flight.vx_mps,        flight.pitch_rad,
-            flight.pitch_rate_radps};
+    const AirMotion motion =
+        air_motion_at(scenario.aircraft, scenario.surroundings, flight, attempt.conditions.gust);
+    const Point3 eye = eye_position(scenario.aircraft, flight);
+    const PathDeviation deviation = path_deviation(scenario.surroundings.runway, eye);
+    const double cas_mps = cas_from_tas_mps(motion.tas_mps, motion.air);
+    const std::optional<double> shown = shown_airspeed_mps(scenario, attempt.conditions, cas_mps);
+    Sight sight;
+    sight.path_error_rad = deviation.angle_rad;
+    sight.distance_m = deviation.distance_m;
+    sight.wheel_height_m = wheel_height_m(scenario.aircraft, flight);
+    sight.cas_mps = shown.value_or(0.0);
+    sight.airspeed_shown = shown.has_value();
+    sight.sink_mps = -flight.vz_mps;
+    sight.ground_speed_mps = flight.vx_mps;
+    sight.pitch_rad = flight.pitch_rad;
+    sight.pitch_rate_radps = flight.pitch_rate_radps;
+    sight.white_count = white_count(scenario.lights, eye, light_faults(scenario, attempt.conditions));
+    return sight;
 }
 
 ModelPilot pilot_for(const Scenario& scenario, const PilotSkill& skill, std::uint64_t seed) {

@@ -1,10 +1,14 @@
 // A lesson as data: which aircraft on which runway, how the flight starts, the wind, what is held to.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <string>
 
+#include "lesson/failure.h"
+#include "world/air_event.h"
 #include "world/atmosphere.h"
+#include "world/outlook.h"
 #include "world/wind.h"
 
 namespace slopewise {
@@ -30,16 +34,27 @@ struct Tolerances {
     double sink_mps = 0.0;      // 200 ft/min either side of the reference
 };
 
+inline constexpr std::size_t most_air_events = 8;
+inline constexpr std::size_t most_failures = 8;
+
 struct Lesson {
     std::string id;
     std::string title;  // "Final from 3 NM"
     std::string aim;    // one sentence
     std::string aircraft_id;
     std::string runway_id;
+    double mass_kg = 0.0;  // 0: as the aircraft's file has it
     Start start;
     double target_cas_mps = 0.0;  // on final, gust allowance included
     Weather weather;
     Wind wind;
+    Outlook outlook;
+    double turbulence_w20_mps = 0.0;  // 0: smooth air
+    std::uint64_t seed = 1;           // of the turbulence, so that everyone gets the same
+    std::array<AirEvent, most_air_events> air_events{};
+    int air_event_count = 0;
+    std::array<Failure, most_failures> failures{};
+    int failure_count = 0;
     Tolerances tolerances;
 };
 

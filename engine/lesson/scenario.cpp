@@ -21,8 +21,9 @@ Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Run
     Scenario scenario;
     scenario.lesson = lesson;
     scenario.aircraft = aircraft;
-    scenario.surroundings = {lesson.weather, lesson.wind, runway};
-    scenario.lights = papi(runway);
+    if (lesson.mass_kg > 0.0) scenario.aircraft.mass_kg = lesson.mass_kg;
+    scenario.surroundings = {air_column(lesson.weather), lesson.wind, runway};
+    scenario.lights = make_lights(runway);
 
     const Point3 aim = aim_point(runway);
     const double elevation_rad = runway.lights.nominal_path_rad + lesson.start.offset_rad;
@@ -30,7 +31,7 @@ Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Run
                      aim.z_m + lesson.start.distance_m * exact::tan(elevation_rad)};
     const TrimWanted wanted{lesson.start.cas_mps, lesson.start.flap, lesson.start.path_rad,
                             eye.z_m - aircraft.geometry.eye_up_m};
-    scenario.start_trim = solve_trim(aircraft, scenario.surroundings, wanted);
+    scenario.start_trim = solve_trim(scenario.aircraft, scenario.surroundings, wanted);
     // What is flown is what the levers can hold: the quantised positions.
     scenario.start_trim.controls = positions_of(quantize(scenario.start_trim.controls));
     scenario.start_state = placed(scenario, wanted, scenario.start_trim, eye);

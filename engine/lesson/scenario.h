@@ -12,7 +12,7 @@ struct Scenario {
     Lesson lesson;
     Aircraft aircraft;
     Surroundings surroundings;
-    LightBar lights;
+    LightSystem lights;
     TrimState start_trim;  // check `flyable` before flying
     FlightState start_state;
 };

@@ -157,6 +157,8 @@ Summary summarise(const Scenario& scenario, const Track& track, End end) {
     summary.path_m = spread_of(collect(points, [](const TrackPoint& p) { return p.path_offset_m; }));
     summary.speed_mps = spread_of(
         collect(points, [&](const TrackPoint& p) { return p.cas_mps - scenario.lesson.target_cas_mps; }));
+    summary.light_kind = scenario.surroundings.runway.lights.kind;
+    summary.light_units = scenario.lights.pattern;
     count_lights(points, summary);
     judge_points(scenario, points, summary);
     return summary;

@@ -24,15 +24,15 @@ struct Deviations {
 Deviations deviations(const Scenario& scenario, const TrackPoint& point);
 
 struct GateValue {
-    double height_ft = 0.0;                  // of the wheels above the threshold
-    bool reached = false;                    // false: the flight began above it and never came down to it
-    double time_s = 0.0;                     // when the wheels first passed it downwards
-    double distance_m = 0.0;                 // to the aim point, then
-    int white_count = -1;                    // then
-    std::array<double, 4> white_fraction{};  // then, from the unit nearest the runway outwards
-    Deviations mean;                         // over the scored part of two seconds before to two after
-    double power = 0.0;                      // mean likewise, fraction
-    double flap_position = 0.0;              // then, in settings
+    double height_ft = 0.0;   // of the wheels above the threshold
+    bool reached = false;     // false: the flight began above it and never came down to it
+    double time_s = 0.0;      // when the wheels first passed it downwards
+    double distance_m = 0.0;  // to the aim point, then
+    int white_count = -1;     // then
+    std::array<double, 4> white_fraction{-1.0, -1.0, -1.0, -1.0};  // then, of the units of the picture
+    Deviations mean;             // over the scored part of two seconds before to two after
+    double power = 0.0;          // mean likewise, fraction
+    double flap_position = 0.0;  // then, in settings
     int flap_setting = 0;
 };
 
@@ -54,7 +54,9 @@ struct Summary {
     std::vector<GateValue> gates;  // those the flight began above, highest first
     Spread path_rad, path_m, speed_mps;
     double path_share = 0.0, speed_share = 0.0, sink_share = 0.0, all_share = 0.0;  // of points in tolerance
-    std::array<double, 5> light_share{};  // of points showing 0 ... 4 white
+    LightSite::Kind light_kind = LightSite::Kind::papi;
+    int light_units = 4;                  // of the picture
+    std::array<double, 5> light_share{};  // of points showing 0 ... light_units white
     double light_unseen_share = 0.0;
     int light_changes = 0;
     WorstMoment worst;

@@ -7,7 +7,8 @@ namespace slopewise {
 TrackPoint observe(const Scenario& scenario, const Attempt& attempt) {
     const FlightState& flight = attempt.flight;
     const ControlPositions controls = positions_of(attempt.controls);
-    const FlightForces forces = forces_at(scenario.aircraft, scenario.surroundings, controls, flight);
+    const FlightForces forces = forces_now(scenario, attempt);
+    const LightFaults faults = light_faults(scenario, attempt.conditions);
     const Point3 eye = eye_position(scenario.aircraft, flight);
     const PathDeviation deviation = path_deviation(scenario.surroundings.runway, eye);
 
@@ -29,11 +30,11 @@ TrackPoint observe(const Scenario& scenario, const Attempt& attempt) {
     point.flap_setting = controls.flap;
     point.flap_position = flight.flap;
     point.headwind_mps = forces.headwind_mps;
-    point.white_count = white_count(scenario.lights, eye);
-    for (int i = 0; i < scenario.lights.count; ++i) {
-        const auto unit = static_cast<std::size_t>(i);
-        const LightUnit& light = scenario.lights.units[unit];
-        point.white_fraction[unit] = unit_faces(light, eye) ? unit_white_fraction(light, eye) : -1.0;
+    point.white_count = white_count(scenario.lights, eye, faults);
+    for (int i = 0; i < scenario.lights.pattern; ++i) {
+        point.white_fraction[static_cast<std::size_t>(i)] =
+            unit_shows(scenario.lights, i, eye, faults) ? unit_white_fraction(scenario.lights, i, eye, faults)
+                                                        : -1.0;
     }
     return point;
 }

@@ -28,8 +28,9 @@ struct TrackPoint {
     int flap_setting = 0;        // lever
     double flap_position = 0.0;  // in settings
     double headwind_mps = 0.0;
-    int white_count = -1;                    // -1: no unit faces the eye
-    std::array<double, 4> white_fraction{};  // from the unit nearest the runway outwards; -1 unseen
+    int white_count = -1;  // -1: no unit faces the eye
+    std::array<double, 4> white_fraction{-1.0, -1.0, -1.0,
+                                         -1.0};  // of the units of the picture, in their order; -1 unseen
 };
 
 struct Track {

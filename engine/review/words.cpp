@@ -1,5 +1,6 @@
 #include "review/words.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -46,11 +47,21 @@ std::string deviation_words(const Deviations& off) {
 
 }  // namespace
 
-std::string light_words(int white_count) {
-    if (white_count < 0) return "no lights in view";
-    if (white_count == 0) return "4 red";
-    if (white_count == 4) return "4 white";
-    return format("%d white %d red", white_count, 4 - white_count);
+std::string light_words(int white_count, int units_showing, LightSite::Kind kind) {
+    if (white_count < 0 || units_showing == 0) return "no lights in view";
+    if (kind == LightSite::Kind::vasi &&
+        units_showing == 2) {  // the near bar is the lower, and turns white first
+        if (white_count == 1) return "red over white";
+        return white_count == 0 ? "red over red" : "white over white";
+    }
+    if (white_count == 0) return format("%d red", units_showing);
+    if (white_count == units_showing) return format("%d white", white_count);
+    return format("%d white %d red", white_count, units_showing - white_count);
+}
+
+int units_showing(const std::array<double, 4>& white_fraction) {
+    return static_cast<int>(std::count_if(white_fraction.begin(), white_fraction.end(),
+                                          [](double white) { return white >= 0.0; }));
 }
 
 std::string worst_sentence(const Summary& summary, const Track& track) {
@@ -61,8 +72,8 @@ std::string worst_sentence(const Summary& summary, const Track& track) {
     if (summary.worst.deviations.all_in()) {
         return "Nothing left its tolerance; the largest deviation was " + where + ": " + what + ".";
     }
-    return "Worst moment " + where + ": " + what + ", the lights showing " + light_words(point.white_count) +
-           ".";
+    return "Worst moment " + where + ": " + what + ", the lights showing " +
+           light_words(point.white_count, units_showing(point.white_fraction), summary.light_kind) + ".";
 }
 
 std::string end_sentence(const Summary& summary) {

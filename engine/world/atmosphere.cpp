@@ -21,7 +21,7 @@ double standard_temperature_k(double altitude_m) {
 }
 
 double standard_pressure_pa(double altitude_m) {
-    const double ratio = standard_temperature_k(altitude_m) / standard_air::temperature_k;
+    const double ratio = 1.0 - standard_air::lapse_k_per_m / standard_air::temperature_k * altitude_m;
     return standard_air::pressure_pa * exact::pow(ratio, standard_air::pressure_exponent);
 }
 
@@ -40,10 +40,14 @@ Air air_of(double pressure_altitude_m, double temperature_k) {
     return air;
 }
 
-Air air_at(const Weather& weather, double altitude_m) {
-    const double pressure_altitude = altitude_m + pressure_altitude_m(weather.qnh_pa);
+AirColumn air_column(const Weather& weather) {
+    return {weather.temperature_deviation_k, pressure_altitude_m(weather.qnh_pa)};
+}
+
+Air air_at(const AirColumn& column, double altitude_m) {
+    const double pressure_altitude = altitude_m + column.pressure_offset_m;
     return air_of(pressure_altitude,
-                  standard_temperature_k(pressure_altitude) + weather.temperature_deviation_k);
+                  standard_temperature_k(pressure_altitude) + column.temperature_deviation_k);
 }
 
 double density_ratio(const Air& air) { return air.density_kgpm3 / standard_air::density_kgpm3; }

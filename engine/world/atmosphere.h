@@ -28,6 +28,13 @@ struct Air {
     double sound_mps = 340.294;
 };
 
+// A weather made ready for many altitudes.
+struct AirColumn {
+    double temperature_deviation_k = 0.0;
+    double pressure_offset_m = 0.0;  // pressure altitude less height above mean sea level
+};
+AirColumn air_column(const Weather& weather);
+
 // Pressure altitude (m) at which the standard atmosphere has this pressure (Pa, > 0).
 double pressure_altitude_m(double pressure_pa);
 
@@ -38,9 +45,9 @@ double standard_pressure_pa(double altitude_m);
 // The air at a pressure altitude (m) with an outside temperature (K): ideal gas.
 Air air_of(double pressure_altitude_m, double temperature_k);
 
-// The air at a height above mean sea level (m) in this weather. The altimeter's convention is used:
+// The air at a height above mean sea level (m) in this column. The altimeter's convention is used:
 // the pressure altitude is the height plus the offset that the QNH gives at sea level.
-Air air_at(const Weather& weather, double altitude_m);
+Air air_at(const AirColumn& column, double altitude_m);
 
 // rho / rho0 of the air.
 double density_ratio(const Air& air);

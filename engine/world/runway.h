@@ -5,6 +5,8 @@
 
 #include <string>
 
+#include "world/countryside.h"
+
 namespace slopewise {
 
 struct Point3 {
@@ -13,8 +15,10 @@ struct Point3 {
 
 // Which lights stand where.
 struct LightSite {
-    enum class Side { left, right };
+    enum class Kind { papi, papi_harmonised, apapi, vasi };
+    enum class Side { left, right, both };
 
+    Kind kind = Kind::papi;
     double nominal_path_rad = 0.0;  // 2.5 to 4.5 degrees
     Side side = Side::left;         // left unless impracticable: CS ADR-DSN.M.645(b)(1)
     double edge_gap_m = 15.0;       // runway edge to the inner unit: UFC 3-535-01, 12-3
@@ -31,6 +35,9 @@ struct Runway {
     double slope = 0.0;           // tangent, positive up in the landing direction
     double aim_distance_m = 0.0;  // threshold to the beginning of the aiming-point marking
     LightSite lights;
+    bool edge_lights = false;      // edge, threshold and end: runway_lights.h
+    bool approach_lights = false;  // a simple row and crossbar before the threshold
+    Countryside countryside;
 };
 
 // Height of the ground (m, above the threshold) at x: level before the threshold, the slope along the

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <string_view>
 
 namespace slopewise {
 
@@ -20,6 +21,15 @@ struct Wind {
     std::array<Point, 8> table{};      // rising heights
     int table_size = 0;
 };
+
+// Roughness lengths by what the ground is like (Davenport's classes as the WMO's guide gives them, from
+// memory).
+struct Terrain {
+    std::string_view name;
+    double roughness_m;
+};
+inline constexpr std::array<Terrain, 6> terrains{
+    {{"water", 0.0002}, {"snow", 0.005}, {"grass", 0.03}, {"crops", 0.10}, {"hedges", 0.25}, {"woods", 1.0}}};
 
 // Mean headwind (m/s) at a height above the ground (m). Below the ground the value at the ground holds;
 // outside the table its end values hold. The logarithmic profile is u(h) = u_ref ln(h/z0) / ln(h_ref/z0)

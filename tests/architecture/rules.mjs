@@ -10,11 +10,11 @@ const mayUse = {
     "engine/lesson": ["engine/base", "engine/world", "engine/flight"],
     "engine/record": ["engine/base", "engine/world", "engine/flight", "engine/lesson"],
     "engine/review": ["engine/base", "engine/world", "engine/flight", "engine/lesson"],
-    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson"],
+    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record"],
     "engine/cli": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/data", "assets"],
     assets: [],
     "ui/view": [],
-    "ui/theme": [],
+    "ui/theme": ["ui/view"],
     "ui/widgets": ["ui/view", "ui/theme"],
     "ui/scene": ["engine/base", "engine/world", "ui/view", "ui/theme"],
     "ui/screens": ["ui/view", "ui/theme", "ui/widgets", "ui/scene"],
@@ -51,8 +51,8 @@ const mainAndWindow = ["ui/platform/main.cpp", "ui/platform/window.cpp"];
 
 // The part that a file belongs to, by its path from the top folder.
 export function partOf(path) {
-    if (/^ui\/(view|action)\.h$/.test(path)) return "ui/view";
-    if (/^ui\/theme\.(h|cpp)$/.test(path)) return "ui/theme";
+    if (/^ui\/(view|action|display)\.h$/.test(path)) return "ui/view";
+    if (/^ui\/(theme|palette)\.(h|cpp)$/.test(path)) return "ui/theme";
     const folder = path.split("/").slice(0, -1).join("/");
     return folder in mayUse ? folder : undefined;
 }

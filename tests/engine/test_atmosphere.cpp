@@ -34,13 +34,15 @@ TEST_CASE("atmosphere: a low altimeter setting thins the air, a warm day does to
     Weather low = standard, warm = standard;
     low.qnh_pa = 98000.0;
     warm.temperature_deviation_k = 20.0;
-    const double density = air_at(standard, 300.0).density_kgpm3;
-    CHECK(air_at(low, 300.0).density_kgpm3 < density);
-    CHECK(air_at(warm, 300.0).density_kgpm3 < density);
-    CHECK_NEAR(air_at(warm, 300.0).temperature_k, air_at(standard, 300.0).temperature_k + 20.0, 1e-9);
+    const double density = air_at(air_column(standard), 300.0).density_kgpm3;
+    CHECK(air_at(air_column(low), 300.0).density_kgpm3 < density);
+    CHECK(air_at(air_column(warm), 300.0).density_kgpm3 < density);
+    CHECK_NEAR(air_at(air_column(warm), 300.0).temperature_k,
+               air_at(air_column(standard), 300.0).temperature_k + 20.0, 1e-9);
     // Ideal gas at one pressure: density goes inversely with temperature.
-    const double temperature = air_at(standard, 300.0).temperature_k;
-    CHECK_NEAR(air_at(warm, 300.0).density_kgpm3, density * temperature / (temperature + 20.0), 1e-12);
+    const double temperature = air_at(air_column(standard), 300.0).temperature_k;
+    CHECK_NEAR(air_at(air_column(warm), 300.0).density_kgpm3, density * temperature / (temperature + 20.0),
+               1e-12);
 }
 
 TEST_CASE("atmosphere: at the field's elevation an altimeter set to the QNH reads the elevation") {
@@ -48,7 +50,8 @@ TEST_CASE("atmosphere: at the field's elevation an altimeter set to the QNH read
     Weather weather;
     weather.qnh_pa = 100500.0;
     const double elevation_m = 200.0;
-    const double pressure_altitude = pressure_altitude_m(air_at(weather, elevation_m).pressure_pa);
+    const double pressure_altitude =
+        pressure_altitude_m(air_at(air_column(weather), elevation_m).pressure_pa);
     CHECK_NEAR(pressure_altitude - pressure_altitude_m(weather.qnh_pa), elevation_m, 1e-6);
-    CHECK_NEAR(air_at(weather, 0.0).pressure_pa, weather.qnh_pa, 1e-6);
+    CHECK_NEAR(air_at(air_column(weather), 0.0).pressure_pa, weather.qnh_pa, 1e-6);
 }

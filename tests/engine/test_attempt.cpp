@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "flight/aerodynamics.h"
 #include "lesson/approach_choice.h"
+#include "record/recording.h"
 #include "tests/check.h"
 #include "tests/fixtures.h"
 
@@ -125,6 +126,44 @@ TEST_CASE("attempt: the stall warning sounds before the stall and not on the app
     CHECK(forces.alpha_rad < stall_alpha_rad(scenario.aircraft, flap_effect(scenario.aircraft, 2.0)));
 }
 
+TEST_CASE(
+    "attempt: a touchdown far up a rising runway ends scoring, though it lies over 50 ft above the "
+    "threshold") {
+    Scenario scenario = shipped_scenario("final_calm");
+    scenario.surroundings.runway.slope = 0.04;
+    Attempt attempt = begin_attempt(scenario);
+    attempt.flight.x_m = 500.0;
+    attempt.flight.z_m = 0.04 * 500.0 + scenario.aircraft.geometry.wheels_down_m + 1.0;
+    ControlPositions hands = scenario.start_trim.controls;
+    hands.throttle = 0.0;
+    CHECK(fly_on(scenario, attempt, hands, 20.0, scored_out).touched_down);
+    CHECK(attempt.end == End::reached_floor);
+}
+
+TEST_CASE("attempt: rolling off the far end of a rising runway is on level ground again, and comes to rest") {
+    Scenario scenario = shipped_scenario("final_calm");
+    Runway& runway = scenario.surroundings.runway;
+    runway.slope = 0.0;
+    Attempt attempt = begin_attempt(scenario);
+    attempt.flight.x_m = runway.length_m - 5.0;
+    attempt.flight.z_m = scenario.aircraft.geometry.wheels_down_m;
+    attempt.flight.vx_mps = 15.0;
+    attempt.flight.vz_mps = 0.0;
+    ControlPositions hands = scenario.start_trim.controls;
+    hands.throttle = 0.0;
+    CHECK(fly_on(scenario, attempt, hands, 60.0, [](const Attempt&) { return false; }).came_to_rest);
+    CHECK(attempt.flight.x_m > runway.length_m);
+
+    // A recording of it does not grow once nothing moves.
+    Recording recording = begin_recording(scenario.lesson);
+    record(recording, attempt.controls, attempt);
+    const std::size_t hashes = recording.hashes.size(), changes = recording.changes.size();
+    tick(scenario, attempt, quantize(hands));
+    record(recording, quantize(ControlPositions{}), attempt);
+    CHECK(recording.hashes.size() == hashes);
+    CHECK(recording.changes.size() == changes);
+}
+
 TEST_CASE("attempt: mirrored starts lie equally far on either side of the path") {
     for (const int distance_nm : choice_distances_nm) {
         const Lesson& base = *find_lesson(shipped(), "final_calm");
@@ -135,5 +174,6 @@ TEST_CASE("attempt: mirrored starts lie equally far on either side of the path")
         CHECK_NEAR(error_rad(StartSide::above), rad_from_deg(off_path_deg), 1e-12);
         CHECK_NEAR(error_rad(mirrored(StartSide::above)), -rad_from_deg(off_path_deg), 1e-12);
         CHECK_NEAR(error_rad(mirrored(StartSide::on)), 0.0, 1e-12);
+        CHECK_NEAR(error_rad(mirrored(StartSide::below)), rad_from_deg(off_path_deg), 1e-12);
     }
 }

@@ -138,7 +138,10 @@ TEST_CASE("bad files: what is wrong with a runway is told, each thing once, and 
         {runway,
          {{"\"slope_percent\": 0", "\"slope_percent\": 5"}},
          "x.json:9: /slope_percent is 5; allowed: -4 to 4\n"},
-        {runway, {{"\"papi\"", "\"vasi\""}}, "x.json:10: /lights/type is \"vasi\"; allowed: \"papi\"\n"},
+        {runway,
+         {{"\"papi\"", "\"lamps\""}},
+         "x.json:10: /lights/type is \"lamps\"; allowed: \"papi\", \"papi_harmonised\", \"apapi\", "
+         "\"vasi\"\n"},
         {runway,
          {{"\"nominal_path_deg\": 3", "\"nominal_path_deg\": 2.4"}},
          "x.json:10: /lights/nominal_path_deg is 2.4; allowed: 2.5 to 4.5\n"},
@@ -171,35 +174,35 @@ TEST_CASE("bad files: what is wrong with an aircraft is told, each thing once, a
         {aircraft, {}, ""},
         {aircraft,
          {{"\"area_m2\": 16.3", "\"area_m2\": 163"}},
-         "x.json:7: /wing/area_m2 is 163; allowed: 5 to 60\n"},
+         "x.json:9: /wing/area_m2 is 163; allowed: 5 to 60\n"},
         {aircraft,
          {{"\"oswald_efficiency\": 0.76", "\"oswald_efficiency\": 1.1"}},
-         "x.json:13: /wing/oswald_efficiency is 1.1; allowed: 0.4 to 1\n"},
+         "x.json:15: /wing/oswald_efficiency is 1.1; allowed: 0.4 to 1\n"},
         {aircraft,
          {{"\"separation_drag\": 0.6", "\"separation_drag\": -0.1"}},
-         "x.json:14: /wing/separation_drag is -0.1; allowed: 0 to 3\n"},
+         "x.json:16: /wing/separation_drag is -0.1; allowed: 0 to 3\n"},
         {aircraft,
          {{"\"idle_percent\": 4", "\"idle_percent\": 40"}},
-         "x.json:20: /engine/idle_percent is 40; allowed: 0 to 20\n"},
+         "x.json:22: /engine/idle_percent is 40; allowed: 0 to 20\n"},
         {aircraft,
          {{"\"lag_s\": 0.7", "\"lag_s\": 0"}},
-         "x.json:21: /engine/lag_s is 0; allowed: 0.1 to 5\n"},
+         "x.json:23: /engine/lag_s is 0; allowed: 0.1 to 5\n"},
         {aircraft,
          {{"\"short_period_damping\": 0.7", "\"short_period_damping\": 0"}},
-         "x.json:32: /pitch/short_period_damping is 0; allowed: 0.2 to 1.5\n"},
+         "x.json:34: /pitch/short_period_damping is 0; allowed: 0.2 to 1.5\n"},
         {aircraft,
          {{"\"wheels_down_m\": 1.3", "\"wheels_down_m\": 0"}},
-         "x.json:38: /geometry/wheels_down_m is 0; allowed: 0.2 to 5\n"},
+         "x.json:40: /geometry/wheels_down_m is 0; allowed: 0.2 to 5\n"},
         {aircraft,
          {{"\"max_lift\": 1.48", "\"max_lft\": 1.48"}},
-         "x.json:43: /flaps/1/max_lift is missing\n"
-         "x.json:43: /flaps/1/max_lft is not a known key; nearest: \"max_lift\"\n"},
+         "x.json:45: /flaps/1/max_lift is missing\n"
+         "x.json:45: /flaps/1/max_lft is not a known key; nearest: \"max_lift\"\n"},
         {aircraft,
          {{"\"drag_increment\": 0.042", "\"drag_increment\": 0.42"}},
-         "x.json:44: /flaps/2/drag_increment is 0.42; allowed: 0 to 0.3\n"},
+         "x.json:46: /flaps/2/drag_increment is 0.42; allowed: 0 to 0.3\n"},
         {aircraft,
          {{"\"flap_travel_s\": 3", "\"flap_travel_s\": 0.1"}},
-         "x.json:46: /flap_travel_s is 0.1; allowed: 0.5 to 20\n"},
+         "x.json:48: /flap_travel_s is 0.1; allowed: 0.5 to 20\n"},
     };
     check_rows(rows);
 }
@@ -216,7 +219,7 @@ TEST_CASE("bad files: the problems of many files come together, each under its o
     const Result<Catalog> catalog = load_catalog(files);
     CHECK(!catalog.ok());
     CHECK(told(catalog.problems) ==
-          "plane.json:5: /mass_kg is 11; allowed: 200 to 6000\n"
+          "plane.json:7: /mass_kg is 11; allowed: 800 to 1110\n"
           "runway.json:7: /width_m is 300; allowed: 9 to 80\n"
           "x.json:1: is not JSON at \"{\"\n"
           "lesson.json: /aircraft is \"tourer\", which is not known\n"

@@ -56,3 +56,16 @@ TEST_CASE("briefing: the lights shown at the start are those of the start") {
     CHECK(make_briefing(shipped_scenario("from_below")).white_at_start == 0);
     CHECK(make_briefing(shipped_scenario("from_below")).white_on_path == 2);
 }
+
+TEST_CASE("briefing: what cannot be flown has no figures but a reason, from the start or from the path") {
+    Lesson lesson = shipped_scenario("final_calm").lesson;
+    lesson.start.cas_mps = mps_from_kt(36.0);
+    const Briefing slow_start = make_briefing(scenario_of(shipped(), lesson));
+    CHECK_FALSE(slow_start.flyable);
+    CHECK_FALSE(slow_start.reason.empty());
+    lesson = shipped_scenario("final_calm").lesson;
+    lesson.target_cas_mps = mps_from_kt(36.0);
+    const Briefing slow_path = make_briefing(scenario_of(shipped(), lesson));
+    CHECK_FALSE(slow_path.flyable);
+    CHECK_FALSE(slow_path.reason.empty());
+}

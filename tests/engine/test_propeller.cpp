@@ -42,7 +42,7 @@ TEST_CASE("propeller: thrust obeys momentum theory at every speed and power") {
             worst = std::fmax(worst, std::abs(thrust_n * (v + slip_mps) / power_w - 1.0));
         }
     }
-    CHECK(worst < 1e-12);  // rounding: the six Newton steps are enough
+    CHECK(worst < 1e-12);  // rounding alone: the speed through the disc has a closed form
 }
 
 TEST_CASE("propeller: fast, the thrust tends to efficiency times power over speed") {

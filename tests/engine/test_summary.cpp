@@ -196,3 +196,30 @@ TEST_CASE("model pilot: flies every shipped lesson to 50 ft, and in tolerance th
         }
     }
 }
+
+TEST_CASE("summary: nothing measured has neither bias nor scatter") {
+    const Spread spread = spread_of({});
+    CHECK(spread.bias == 0.0);
+    CHECK(spread.scatter == 0.0);
+}
+
+TEST_CASE(
+    "track: what is flown after scoring has ended is kept, to the point of rest, and marked as unscored") {
+    const Scenario scenario = shipped_scenario("final_calm");
+    Flight flight = fly_good(scenario, 1);
+    const std::size_t scored = flight.track.scored;
+    CHECK(scored == flight.track.points.size());
+    ControlPositions hands = positions_of(flight.attempt.controls);
+    hands.throttle = 0.0;
+    while (!flight.attempt.at_rest) {
+        const Events events = tick(scenario, flight.attempt, quantize(hands));
+        extend(flight.track, scenario, flight.attempt, events);
+    }
+    const std::size_t at_rest = flight.track.points.size();
+    extend(flight.track, scenario, flight.attempt, Events{});
+    CHECK(flight.track.points.size() == at_rest);
+    CHECK(flight.track.scored == scored);
+    CHECK(at_rest > scored);
+    CHECK(scored_columns(track_csv(flight.track)).begin()->second.size() == scored);
+    CHECK(flight.track.points.back().ground_speed_mps < 1.0);
+}

@@ -26,7 +26,7 @@ TEST_CASE("trim: every state it calls flyable is steady by the equations of moti
                     for (const double height_m : {6.0, 150.0, 900.0}) {
                         Surroundings surroundings = still_air();
                         surroundings.wind.headwind_mps = mps_from_kt(headwind_kt);
-                        surroundings.weather.temperature_deviation_k = 12.0;
+                        surroundings.air.temperature_deviation_k = 12.0;
                         const TrimWanted wanted{mps_from_kt(speed_kt), flap, rad_from_deg(path_deg),
                                                 height_m};
                         const TrimState trim = trim_of(wanted, surroundings);

@@ -1,5 +1,6 @@
 #include "base/units.h"
 #include "tests/check.h"
+#include "world/visibility.h"
 #include "world/wind.h"
 
 using namespace slopewise;
@@ -48,4 +49,11 @@ TEST_CASE("wind: a table is straight between its rows and constant beyond them")
     CHECK_NEAR(headwind_at_mps(wind, 110.0), 9.0, 1e-12);
     CHECK_NEAR(headwind_at_mps(wind, 160.0), 8.0, 1e-12);
     CHECK(headwind_at_mps(wind, 5000.0) == 7.0);
+}
+
+TEST_CASE("wind: a table without rows is calm, and one cannot see through less than no air") {
+    Wind wind;
+    wind.kind = Wind::Kind::table;
+    CHECK(headwind_at_mps(wind, 100.0) == 0.0);
+    CHECK(contrast_left(-1.0, 0.001) == 1.0);
 }

@@ -41,7 +41,7 @@ Phugoid fly_phugoid(double tas_mps, double disturbance) {
     Aircraft aircraft = drag_free_aircraft();
     const Surroundings surroundings = still_air();
     const double height_m = 1500.0;
-    const double density = air_at(surroundings.weather, height_m).density_kgpm3;
+    const double density = air_at(surroundings.air, height_m).density_kgpm3;
     aircraft.pitch.reference_speed_mps = tas_mps;
     aircraft.wing.lift_at_zero = 2.0 * 13127.5 / (density * tas_mps * tas_mps * aircraft.wing.area_m2);
     aircraft.flaps[0].max_lift = 10.0 * aircraft.wing.lift_at_zero;
@@ -75,7 +75,7 @@ double measured_damping(double lift, double disc_diameter_m, double path_rad) {
     const Surroundings surroundings = still_air();
     FlightState state;
     state.z_m = 3000.0;
-    const double density = air_at(surroundings.weather, state.z_m).density_kgpm3;
+    const double density = air_at(surroundings.air, state.z_m).density_kgpm3;
     const double tas_mps = std::sqrt(2.0 * 13127.5 * std::cos(path_rad) / (density * 16.165 * lift));
     const double dynamic_n = 0.5 * density * tas_mps * tas_mps * aircraft.wing.area_m2;
     const double drag_n = dynamic_n * coefficients(aircraft, 0.0, flap_effect(aircraft, 0.0), 3000.0).drag;
@@ -139,11 +139,11 @@ TEST_CASE("motion: without drag the phugoid's period is pi times root two times 
         const Phugoid flown = fly_phugoid(mps_from_kt(row.tas_kt), 0.002);
         const double lanchester_s = pi * std::sqrt(2.0) * flown.tas_mps / gravity_mps2;
         CHECK_NEAR(lanchester_s, row.period_s, 0.01);
-        const Weather standard;
-        const double gradient = (air_at(standard, flown.height_m + 1.0).density_kgpm3 -
-                                 air_at(standard, flown.height_m - 1.0).density_kgpm3) /
+        const AirColumn standard_column = air_column(Weather{});
+        const double gradient = (air_at(standard_column, flown.height_m + 1.0).density_kgpm3 -
+                                 air_at(standard_column, flown.height_m - 1.0).density_kgpm3) /
                                 2.0;
-        const double scale_m = -air_at(standard, flown.height_m).density_kgpm3 / gradient;
+        const double scale_m = -air_at(standard_column, flown.height_m).density_kgpm3 / gradient;
         const double thinning = 1.0 + flown.tas_mps * flown.tas_mps / (2.0 * gravity_mps2 * scale_m);
         if (row.tas_kt <= 70.0) CHECK_NEAR(flown.period_s / lanchester_s, 1.0, 0.005);
         CHECK_NEAR(flown.period_s / (lanchester_s / std::sqrt(thinning)), 1.0, 0.0005);

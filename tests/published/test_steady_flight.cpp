@@ -78,7 +78,7 @@ TEST_CASE("steady flight: on the glide's path at the glide's speed the trim solv
         const Aircraft aircraft = textbook_aircraft(lift);
         const Surroundings surroundings = still_air();
         const double height_m = 609.6;
-        const Air air = air_at(surroundings.weather, height_m);
+        const Air air = air_at(surroundings.air, height_m);
         const Glide expected = glide(lift, air.density_kgpm3);
         const TrimWanted wanted{cas_from_tas_mps(expected.tas_mps, air), 0, -expected.angle_rad + 1e-9,
                                 height_m};
@@ -100,14 +100,12 @@ TEST_CASE("steady flight: a glide with the engine stopped holds the closed form'
     const Surroundings surroundings = still_air();
     FlightState state;
     state.z_m = 1000.0;
-    const Glide start = glide(best_lift, air_at(surroundings.weather, state.z_m).density_kgpm3);
+    const Glide start = glide(best_lift, air_at(surroundings.air, state.z_m).density_kgpm3);
     state.vx_mps = start.tas_mps * std::cos(start.angle_rad);
     state.vz_mps = -start.tas_mps * std::sin(start.angle_rad);
     state.pitch_rad = -start.angle_rad;
     for (int i = 0; i < 30 * 120; ++i) state = advance(aircraft, surroundings, {}, state, tick_s);
-    const auto density_at = [&](double height_m) {
-        return air_at(surroundings.weather, height_m).density_kgpm3;
-    };
+    const auto density_at = [&](double height_m) { return air_at(surroundings.air, height_m).density_kgpm3; };
     const Glide end = glide(best_lift, density_at(state.z_m));
     const double tas_mps = std::hypot(state.vx_mps, state.vz_mps);
     const double growth_per_m =
@@ -124,7 +122,7 @@ TEST_CASE("steady flight: level flight takes the power that drag and momentum th
     // (V + v).
     const Surroundings surroundings = still_air();
     const double height_m = 500.0;
-    const Air air = air_at(surroundings.weather, height_m);
+    const Air air = air_at(surroundings.air, height_m);
     for (const double tas_mps : {34.0, 45.0, 60.0, 70.0}) {
         CAPTURE(tas_mps);
         const double dynamic_n = 0.5 * air.density_kgpm3 * tas_mps * tas_mps * area_m2;
@@ -166,7 +164,7 @@ TEST_CASE("steady flight: the slowest speed is that of the greatest lift coeffic
     const Aircraft aircraft = textbook_aircraft(0.3);
     const Surroundings surroundings = still_air();
     const double height_m = 800.0;
-    const Air air = air_at(surroundings.weather, height_m);
+    const Air air = air_at(surroundings.air, height_m);
     const Glide stalling = glide(1.6, air.density_kgpm3);
     const auto trim_at = [&](double factor) {
         const TrimWanted wanted{cas_from_tas_mps(factor * stalling.tas_mps, air), 0, -stalling.angle_rad,
