@@ -1,4 +1,6 @@
 #include "ui/scene/buildings.h"
+#include "ui/scene/long_shadows.h"
+#include "ui/scene/round_shapes.h"
 
 #include <cmath>
 
@@ -7,8 +9,6 @@
 namespace slopewise {
 
 namespace {
-
-constexpr WorldPoint to_sun{-0.50, -0.55, 0.67};
 
 WorldPoint minus(const WorldPoint& a, const WorldPoint& b) {
     return {a.x_m - b.x_m, a.y_m - b.y_m, a.z_m - b.z_m};
@@ -25,8 +25,10 @@ void face(const Painter& painter, std::span<const WorldPoint> corners, const Wor
     if (dot(normal, minus(corners[0], inside)) < 0) normal = {-normal.x_m, -normal.y_m, -normal.z_m};
     const WorldPoint eye{painter.projection.eye_x_m, painter.projection.eye_y_m, painter.projection.eye_z_m};
     if (dot(normal, minus(eye, corners[0])) <= 0) return;
-    const double sun = std::max(0.0, dot(normal, to_sun) / std::sqrt(dot(normal, normal)));
-    fill(painter, corners, scaled(colour, 0.66 + 0.42 * sun), Edge::coverage, presence);
+    const double sun = std::max(0.0, dot(normal, painter.light.to_sun) / std::sqrt(dot(normal, normal)));
+    const double direct = painter.light.direct;
+    fill(painter, corners, scaled(colour, 0.80 - 0.14 * direct + 0.42 * direct * sun), Edge::coverage,
+         presence);
 }
 
 }  // namespace
@@ -52,25 +54,24 @@ void draw_house(const Painter& painter, const House& house) {
         const ScreenPoint foot = to_screen(painter.projection, seen);
         const double half_px = scale * (house.length_m + house.width_m) / 4,
                      wall_px = scale * house.wall_m * 0.8, roof_px = scale * (house.ridge_m - house.wall_m);
-        const double clear = clearness(painter.haze, seen.ahead_m), wall_y = foot.y_px - wall_px / 2,
-                     roof_y = foot.y_px - wall_px - roof_px / 2;
+        const double wall_y = foot.y_px - wall_px / 2, roof_y = foot.y_px - wall_px - roof_px / 2;
         const auto line = [&](double y_px, double thick_px, const Rgb& colour) {
             thin_line(painter, {foot.x_px - half_px, y_px}, {foot.x_px + half_px, y_px}, thick_px, thick_px,
-                      mix(painter.haze.colour, colour, clear), presence);
+                      seen_colour(painter.light, colour, seen.ahead_m), presence);
         };
         line(wall_y, wall_px, house.wall);
         line(roof_y, roof_px, house.roof);
         return;
     }
+    draw_long_shadow(painter, house.middle, house.length_m / 2, house.ridge_m, presence);
     if (scale * house.length_m > 18.0 * painter.grain_px) {
         const ScreenPoint foot = to_screen(painter.projection, seen);
         const double depth_px =
             scale * house.length_m * std::max(0.02, painter.projection.eye_z_m / seen.ahead_m);
-        soft_patch(
-            painter, {foot.x_px + scale * l * 0.5, foot.y_px - depth_px * 0.15}, scale * (l + w) * 0.95,
-            depth_px * 0.7,
-            mix(painter.haze.colour, rgb_from_bytes(70, 80, 56), clearness(painter.haze, seen.ahead_m)),
-            0.45 * presence);
+        soft_patch(painter, {foot.x_px + scale * l * 0.5, foot.y_px - depth_px * 0.15},
+                   scale * (l + w) * 0.95, depth_px * 0.7,
+                   seen_colour(painter.light, rgb_from_bytes(70, 80, 56), seen.ahead_m),
+                   0.45 * presence * painter.light.direct);
     }
     const WorldPoint long_left[] = {at(-l, -w, 0), at(l, -w, 0), at(l, -w, wall), at(-l, -w, wall)};
     const WorldPoint long_right[] = {at(-l, w, 0), at(l, w, 0), at(l, w, wall), at(-l, w, wall)};
@@ -86,6 +87,39 @@ void draw_house(const Painter& painter, const House& house) {
     face(painter, gable_far, inside, house.wall, presence);
     face(painter, roof_left, inside, house.roof, presence);
     face(painter, roof_right, inside, house.roof, presence);
+}
+
+void draw_block(const Painter& painter, const Block& block, const Rgb& colour) {
+    const CameraPoint seen = to_camera(painter.projection, block.middle);
+    if (seen.ahead_m < 30.0) return;
+    const double scale = pixels_per_m(painter, seen), length_px = block.length_m * scale / painter.grain_px;
+    const double presence = smooth_step(length_px, 1.2, 2.6);
+    if (presence <= 0) return;
+    if (length_px < 6.0) {
+        const ScreenPoint foot = to_screen(painter.projection, seen);
+        const Rgb tone = seen_colour(painter.light, colour, seen.ahead_m);
+        blob(painter, {foot.x_px, foot.y_px - block.height_m * scale / 2}, block.length_m * scale * 0.42,
+             std::max(0.6, block.height_m * scale * 0.6), tone, scaled(tone, 0.8), presence);
+        return;
+    }
+    const double c = std::cos(block.heading_rad), s = std::sin(block.heading_rad);
+    const auto at = [&](double along, double aside, double up_m) {
+        const double x = along * block.length_m / 2, y = aside * block.width_m / 2;
+        return WorldPoint{block.middle.x_m + x * c - y * s, block.middle.y_m + x * s + y * c,
+                          block.middle.z_m + up_m};
+    };
+    const double h = block.height_m;
+    const WorldPoint inside = at(0, 0, h / 2);
+    const WorldPoint top[] = {at(-0.8, -0.9, h), at(0.6, -0.9, h), at(0.6, 0.9, h), at(-0.8, 0.9, h)};
+    for (const double side : {-1.0, 1.0}) {
+        const WorldPoint flank[] = {at(-1, side, 0.3),      at(1, side, 0.3),        at(0.95, side, h * 0.6),
+                                    at(0.6, side * 0.9, h), at(-0.8, side * 0.9, h), at(-1, side, h * 0.6)};
+        const WorldPoint end[] = {at(side, -1, 0.3), at(side, 1, 0.3), at(side * 0.8, 0.9, h),
+                                  at(side * 0.8, -0.9, h)};
+        face(painter, flank, inside, scaled(colour, 0.85), presence);
+        face(painter, end, inside, scaled(colour, 0.72), presence);
+    }
+    face(painter, top, inside, colour, presence);
 }
 
 }  // namespace slopewise

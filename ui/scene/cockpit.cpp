@@ -23,6 +23,12 @@ constexpr int nose_columns = 30, shield_columns = 10;  // the shield is nearly s
 
 double degree_px(const Projection& p) { return p.focal_px * rad_from_deg(1.0); }
 
+// The cowling under the sky; by night only the panel's own glow shows it.
+Rgb in_the_light(const Light& light, const Rgb& own) {
+    if (light.dark) return scaled(own, 0.17);
+    return {own.r * light.tint.r, own.g * light.tint.g, own.b * light.tint.b};
+}
+
 // The cowling falls away to the sides like a shallow dome.
 double nose_y_px(const Projection& p, double middle_px, double x_px) {
     const double aside_deg = (x_px - p.centre_x_px) / degree_px(p);
@@ -86,20 +92,21 @@ double world_bottom_y_px(const Projection& projection, const SceneView& scene) {
 void draw_cockpit(const Painter& painter, const SceneView& scene) {
     const Projection& p = painter.projection;
     const double nose_px = nose_line_y_px(p, scene), deg = degree_px(p);
+    const auto lit = [&painter](const Rgb& own) { return in_the_light(painter.light, own); };
     if (nose_px < p.frame.bottom_px) {
-        const Row rows[] = {{-0.5, cowl_lit, 0},
-                            {0.5, cowl_lit, 1},
-                            {0.6 * deg, cowl_mid, 1},
-                            {2.2 * deg, cowl_deep, 1},
-                            {60.0 * deg, cowl_deep, 1}};
+        const Row rows[] = {{-0.5, lit(cowl_lit), 0},
+                            {0.5, lit(cowl_lit), 1},
+                            {0.6 * deg, lit(cowl_mid), 1},
+                            {2.2 * deg, lit(cowl_deep), 1},
+                            {60.0 * deg, lit(cowl_deep), 1}};
         draw_under(
             painter, nose_columns, [&](double x_px) { return nose_y_px(p, nose_px, x_px); }, rows);
     }
     const Row rows[] = {{-0.18 * deg, {0, 0, 0}, 0},
                         {-0.5, {0, 0, 0}, 0.28},
-                        {0.5, shield_edge, 1},
-                        {0.30 * deg, shield, 1},
-                        {60.0 * deg, shield, 1}};
+                        {0.5, lit(shield_edge), 1},
+                        {0.30 * deg, lit(shield), 1},
+                        {60.0 * deg, lit(shield), 1}};
     draw_under(
         painter, shield_columns, [&](double x_px) { return shield_y_px(p, nose_px, x_px); }, rows);
 }

@@ -5,6 +5,10 @@
 
 #include "base/interpolate.h"
 #include "ui/scene/buildings.h"
+#include "ui/scene/ground_grain.h"
+#include "ui/scene/landmarks.h"
+#include "ui/scene/round_shapes.h"
+#include "ui/scene/sky.h"
 #include "ui/scene/vegetation.h"
 
 namespace slopewise {
@@ -38,10 +42,19 @@ bool in_view(const Viewpoint& eye, const FieldNode& node) {
     return node.min_y_m - eye.y_m < side_m && node.max_y_m - eye.y_m > -side_m;
 }
 
+// Haze is right at a polygon's corners alone: what reaches from near to far is drawn in parts, though of one
+// colour.
+bool evenly_hazed(const Painter& painter, const Viewpoint& eye, const FieldNode& node) {
+    const double near_m = std::max(20.0, node.min_x_m - eye.x_m), far_m = node.max_x_m - eye.x_m;
+    if (far_m < 1.5 * near_m) return true;
+    return clearness(painter.light.haze, near_m) - clearness(painter.light.haze, far_m) < 0.05;
+}
+
 void draw_fields(const Painter& painter, const GroundLayout& ground, const Viewpoint& eye, std::int32_t index,
                  const Rgb& colour) {
     const FieldNode& node = ground.fields[static_cast<std::size_t>(index)];
     if (!in_view(eye, node)) return;
+    if (painter.light.dark && node.min_x_m > eye.x_m + landing_light_reach_m) return;
     double detail = 0;
     if (node.far_half >= 0) {
         const double smaller_px =
@@ -52,7 +65,7 @@ void draw_fields(const Painter& painter, const GroundLayout& ground, const Viewp
     // What straddles the eye cannot be judged by its near end: go on down.
     const bool underfoot = node.far_half >= 0 && node.min_x_m < eye.x_m + 30.0;
     if (underfoot) detail = 1.0;
-    if (detail <= 0) {
+    if (detail <= 0 && (node.far_half < 0 || evenly_hazed(painter, eye, node))) {
         fill(painter, ground.at(node.corners), colour, Edge::overlap);
         return;
     }
@@ -70,8 +83,8 @@ void draw_far_plain(const Painter& painter, const GroundLayout& ground, const Vi
     const double top_px = elevation_to_y_px(painter.projection, 0.0);
     const double bottom_px =
         elevation_to_y_px(painter.projection, -std::atan2(std::max(1.0, fall_m), far_m)) + 2.0;
-    const ImU32 haze = packed(painter.haze.colour);
-    const ImU32 below = packed(mix(painter.haze.colour, root.colour, clearness(painter.haze, far_m)));
+    const ImU32 haze = packed(painter.light.haze.colour);
+    const ImU32 below = packed(seen_colour(painter.light, root.colour, far_m));
     const PixelRectangle& frame = painter.visible;
     ScreenPolygon band;
     band.count = 4;
@@ -106,7 +119,7 @@ void draw_tufts(const Painter& painter, const GroundLayout& ground, const Viewpo
         const double fade = smooth_step(wide_px, least_width_px / 2, 2.0 * least_width_px) *
                             smooth_step(seen_within_m - seen.ahead_m, 0.0, 500.0);
         soft_patch(painter, to_screen(painter.projection, seen), wide_px * 1.3, tall_px * 1.3,
-                   mix(painter.haze.colour, tuft->colour, clearness(painter.haze, seen.ahead_m)), 0.7 * fade);
+                   seen_colour(painter.light, tuft->colour, seen.ahead_m), 0.7 * fade);
     }
 }
 
@@ -123,23 +136,29 @@ void draw_ground(const Painter& painter, const GroundLayout& ground) {
     const Viewpoint eye = viewpoint_of(painter, ground);
     draw_far_plain(painter, ground, eye);
     draw_fields(painter, ground, eye, 0, ground.fields.front().colour);
+    draw_ground_grain(painter, ground);
     draw_patches(painter, ground, eye);
     draw_tufts(painter, ground, eye);
 }
 
 void draw_standing(const Painter& painter, const GroundLayout& ground) {
     // Where less than three parts in a hundred of a thing's contrast is left, it is not drawn.
-    const double farthest_m = std::min(24000.0, 3.5 / painter.haze.extinction_per_m);
+    const double farthest_m = painter.light.dark
+                                  ? landing_light_reach_m
+                                  : std::min(24000.0, 3.5 / painter.light.haze.extinction_per_m);
     const Viewpoint eye = viewpoint_of(painter, ground);
     const auto first =
         std::lower_bound(ground.standing.begin(), ground.standing.end(), eye.x_m + farthest_m,
                          [](const StandingThing& thing, double x_m) { return thing.x_m > x_m; });
     for (auto thing = first; thing != ground.standing.end() && thing->x_m > eye.x_m - 300.0; ++thing) {
+        if (thing->x_m - eye.x_m > thing->seen_within_m) continue;
         switch (thing->kind) {
         case StandingThing::Kind::hedge: draw_hedge(painter, ground.hedges[thing->index]); break;
         case StandingThing::Kind::tree: draw_tree(painter, ground.trees[thing->index], thing->index); break;
         case StandingThing::Kind::wood: draw_wood(painter, ground, ground.woods[thing->index]); break;
         case StandingThing::Kind::house: draw_house(painter, ground.houses[thing->index]); break;
+        case StandingThing::Kind::pylon: draw_pylon(painter, ground.pylons[thing->index]); break;
+        case StandingThing::Kind::aircraft: draw_aircraft(painter, ground.aircraft[thing->index]); break;
         }
     }
 }

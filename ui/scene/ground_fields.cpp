@@ -57,16 +57,17 @@ bool wood(GroundBuilder& make, const Field& field) {
         }
     }
     const auto blocked = [&make](const WorldPoint& p) { return !make.clear(p.x_m, p.y_m, 14.0); };
-    const bool under_final = std::abs(middle.y_m) < 330.0 && middle.x_m > -3000.0 && middle.x_m < 0;
+    const bool under_final = std::abs(middle.y_m) < make.places().growing.woods_clear_of_final_m &&
+                             middle.x_m > -3000.0 && middle.x_m < 0;
     if (under_final || blocked(middle) || std::any_of(shape.begin(), shape.end(), blocked)) return false;
 
     const double height_m = 10.0 + 3.0 * make.chance();
     make.wood(shape, height_m);
-    if (field.least_sight_m > 3600.0) return true;
-    const int inside = static_cast<int>(area_m2(shape) / 700.0);
+    if (field.least_sight_m > 1500.0) return true;
+    const int inside = static_cast<int>(area_m2(shape) / 420.0);
     for (int i = 0; i < inside; ++i) {
         const WorldPoint p = make.anywhere_in(shape);
-        if (contains(shape, p.x_m, p.y_m)) make.tree(p, height_m + 2.5, 1500.0, false);
+        if (contains(shape, p.x_m, p.y_m)) make.crown(p, height_m, middle_of(shape).x_m);
     }
     return true;
 }
@@ -85,8 +86,10 @@ void dress_fields(GroundBuilder& make, std::span<const Field> fields) {
 void dress_boundary(GroundBuilder& make, const Boundary& b) {
     const double draw = make.chance();
     const double length_m = std::hypot(b.to.x_m - b.from.x_m, b.to.y_m - b.from.y_m);
-    if (draw > 0.78 || length_m < 20.0) return;  // an open furrow: the change of colour shows it
-    const double tree_share = draw < 0.22 ? 0.75 : 0.16;
+    const Growing& growing = make.places().growing;
+    if (draw > growing.hedge_share || length_m < 20.0)
+        return;  // an open furrow: the change of colour shows it
+    const double tree_share = draw < growing.tree_row_share ? 0.75 : 0.16;
     const int pieces = std::max(1, static_cast<int>(length_m / 62.0));
     const auto at = [&b](double t) {
         return WorldPoint{b.from.x_m + (b.to.x_m - b.from.x_m) * t, b.from.y_m + (b.to.y_m - b.from.y_m) * t,
@@ -111,15 +114,32 @@ void dress_boundary(GroundBuilder& make, const Boundary& b) {
 }
 
 void dress_skyline(GroundBuilder& make) {
-    for (int i = 0; i < 70; ++i) {
+    for (int i = 0; i < make.places().growing.skyline_trees; ++i) {
         const double x_m = make.runway().length_m + 3000.0 + 15000.0 * make.chance() * make.chance();
         const double y_m = (make.chance() - 0.5) * (2400.0 + 0.75 * (x_m + 5500.0));
         const double half_m = 180.0 + 620.0 * make.chance();
+        if (y_m + half_m > shore_y_m(make.places(), x_m)) continue;
         make.hedge({{x_m - 0.2 * half_m, y_m - half_m, 0},
                     {x_m + 0.2 * half_m, y_m + half_m, 0},
                     9.0 + 7.0 * make.chance(),
                     30.0,
                     scaled(foliage, 0.9)});
+    }
+}
+
+void dress_night(GroundBuilder& make) {
+    // Hamlets and the streets of towns far off: what makes a night other than black.
+    for (int i = 0; i < 46; ++i) {
+        const double x_m = -3000.0 + 15000.0 * make.chance();
+        const double y_m = (make.chance() - 0.5) * (1500.0 + 0.8 * (x_m + 6500.0));
+        const double size = make.chance(), reach_m = 60.0 + 420.0 * size * size;
+        if (y_m + reach_m > shore_y_m(make.places(), x_m)) continue;
+        for (int k = 0; k < 3 + static_cast<int>(15.0 * size * size); ++k) {
+            const WorldPoint p{x_m + 2.0 * reach_m * (make.chance() - 0.5),
+                               y_m + 2.0 * reach_m * (make.chance() - 0.5), 0};
+            const Rgb tone = mix(rgb_from_bytes(255, 190, 112), rgb_from_bytes(255, 226, 180), make.chance());
+            if (make.clear(p.x_m, p.y_m, 10.0)) make.lamp(p, 5.0, tone, 60.0 + 160.0 * make.chance());
+        }
     }
 }
 

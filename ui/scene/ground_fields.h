@@ -30,4 +30,7 @@ void dress_boundary(GroundBuilder& make, const Boundary& boundary);
 // Lines of trees far off, where fields are only their mean colour: the plain is land, not sea.
 void dress_skyline(GroundBuilder& make);
 
+// Lamps scattered over the country, for the night.
+void dress_night(GroundBuilder& make);
+
 }  // namespace slopewise

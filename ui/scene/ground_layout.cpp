@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "base/units.h"
+#include "ui/scene/ground_airfield.h"
 #include "ui/scene/ground_builder.h"
 #include "ui/scene/ground_fields.h"
 #include "ui/scene/ground_works.h"
@@ -18,8 +19,6 @@ namespace {
 constexpr double dressed_within_m = 5200;
 
 constexpr double first_x_m = -8500, last_x_m = 26000, half_breadth_m = 13000;
-
-constexpr std::uint64_t seed = 0x510BE;  // of the country, not of a lesson
 
 constexpr Rgb pasture[] = {rgb_from_bytes(121, 137, 84), rgb_from_bytes(112, 129, 80),
                            rgb_from_bytes(132, 143, 92), rgb_from_bytes(104, 123, 74),
@@ -41,7 +40,7 @@ double least_sight_m(double x_m, double y_m) {
 class Maker {
 public:
     Maker(GroundLayout& ground, const RunwayView& runway)
-        : ground_(ground), runway_(runway), make_(ground, runway, seed) {}
+        : ground_(ground), runway_(runway), places_(places_of(runway)), make_(ground, runway, places_) {}
 
     void make() {
         const Shape whole = {{first_x_m, -half_breadth_m, 0},
@@ -51,8 +50,10 @@ public:
         airfield(whole);
         dress_fields(make_, fields_);
         dress_works(make_);
+        dress_airfield(make_);
         for (const Boundary& boundary : boundaries_) dress_boundary(make_, boundary);
         dress_skyline(make_);
+        dress_night(make_);
         make_.sort();
     }
 
@@ -75,8 +76,8 @@ private:
     }
 
     std::int32_t breadthwise(const Shape& shape) {
-        const auto [right, rest] = cut(shape, {0, strip_half_width_m, 0, 1});
-        const auto [left, strip] = cut(rest, {0, -strip_half_width_m, 0, -1});
+        const auto [right, rest] = cut(shape, {0, places_.strip_half_width_m, 0, 1});
+        const auto [left, strip] = cut(rest, {0, -places_.strip_half_width_m, 0, -1});
         const std::int32_t node = add(shape), inner = add(rest);
         const std::int32_t right_node = open_country(right, 0), left_node = open_country(left, 0);
         const std::int32_t strip_node = add(strip);
@@ -91,8 +92,8 @@ private:
         const double area = ground_.fields[static_cast<std::size_t>(node)].area_m2;
         const WorldPoint middle = middle_of(shape);
         const double sight_m = least_sight_m(middle.x_m, middle.y_m);
-        const double wanted_m2 =
-            36000.0 * (0.7 + 0.9 * make_.chance()) * std::max(1.0, std::pow(sight_m / 1900.0, 1.8));
+        const double wanted_m2 = places_.growing.field_m2 * (0.7 + 0.9 * make_.chance()) *
+                                 std::max(1.0, std::pow(sight_m / 1900.0, 1.8));
         if (area < wanted_m2 * 1.5 || depth > 24) {
             sow(node, shape, sight_m);
             return node;
@@ -168,15 +169,16 @@ private:
             return scaled(list[n], 0.97 + 0.06 * make_.chance());
         };
         Field field{shape, {}, sight_m, Growth::pasture};
-        if (draw < 0.50) {
+        const Growing& grown = places_.growing;
+        if (draw < grown.pasture) {
             field.colour = pick(pasture);
-        } else if (draw < 0.72) {
+        } else if (draw < grown.pasture + grown.ripe) {
             field.colour = pick(ripe);
             field.growth = Growth::rows;
-        } else if (draw < 0.87) {
+        } else if (draw < grown.pasture + grown.ripe + grown.crop) {
             field.colour = pick(crop);
             field.growth = Growth::rows;
-        } else if (draw < 0.93) {
+        } else if (draw < grown.pasture + grown.ripe + grown.crop + grown.earth) {
             field.colour = pick(earth);
             field.growth = Growth::rows;
         } else {
@@ -189,6 +191,7 @@ private:
 
     GroundLayout& ground_;
     const RunwayView& runway_;
+    const Places places_;
     GroundBuilder make_;
     std::vector<Field> fields_;
     std::vector<Boundary> boundaries_;

@@ -10,6 +10,8 @@
 #include <vector>
 
 #include "ui/scene/colour.h"
+#include "ui/scene/ground_places.h"
+#include "ui/scene/point_light.h"
 #include "ui/scene/projection.h"
 #include "ui/view.h"
 
@@ -75,12 +77,27 @@ struct House {
     Rgb wall, roof;
 };
 
+// A lattice mast of a power line, and the wires to the next.
+struct Pylon {
+    WorldPoint foot, next_foot;
+    bool wired = false;
+    double height_m = 0;
+};
+
+struct ParkedAircraft {
+    WorldPoint place;
+    double heading_rad = 0;  // of the nose, from the landing direction towards the right
+    double span_m = 0;
+    Rgb stripe;
+};
+
 // Everything that stands up, farthest along the approach first: that is the order to paint in.
 struct StandingThing {
-    enum class Kind : std::uint8_t { hedge, tree, wood, house };
+    enum class Kind : std::uint8_t { hedge, tree, wood, house, pylon, aircraft };
     double x_m = 0;
     Kind kind = Kind::tree;
     std::uint32_t index = 0;
+    float seen_within_m = 1e9f;  // the thing's own, here so that most are passed over at once
 };
 
 struct GroundLayout {
@@ -92,7 +109,12 @@ struct GroundLayout {
     std::vector<Tree> trees;
     std::vector<Wood> woods;
     std::vector<House> houses;
+    std::vector<Pylon> pylons;
+    std::vector<ParkedAircraft> aircraft;
     std::vector<StandingThing> standing;
+    std::vector<PointLight> lamps;          // windows and street lamps, farthest first
+    Course traffic;                         // the road that vehicles drive along
+    WorldPoint windsock;                    // foot of its mast
     double slope = 0, runway_length_m = 0;  // for the height of the ground
 
     std::span<const WorldPoint> at(const Corners& c) const { return {corners.data() + c.first, c.count}; }
@@ -102,9 +124,5 @@ GroundLayout make_ground(const RunwayView& runway);
 
 // Height of the ground (m): level before the threshold, the runway's slope along it, level again beyond.
 double ground_height_m(const GroundLayout& ground, double x_m);
-
-// The runway's strip and the mown ground around it: half its width, and its reach beyond either end.
-inline constexpr double strip_half_width_m = 150.0;
-inline constexpr double strip_overrun_m = 180.0;
 
 }  // namespace slopewise

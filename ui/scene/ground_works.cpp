@@ -16,6 +16,11 @@ namespace {
 constexpr Rgb tarmac = rgb_from_bytes(146, 144, 138);
 constexpr Rgb water = rgb_from_bytes(158, 172, 180);
 constexpr Rgb bank = rgb_from_bytes(92, 106, 66);
+constexpr Rgb sea_deep = rgb_from_bytes(116, 142, 154);
+constexpr Rgb sea_shallow = rgb_from_bytes(140, 164, 166);
+constexpr Rgb sand = rgb_from_bytes(214, 202, 170);
+constexpr Rgb dune = rgb_from_bytes(170, 166, 120);
+constexpr Rgb surf = rgb_from_bytes(232, 236, 232);
 constexpr double always_m = 1e9;  // seen from any distance
 
 void course(GroundBuilder& make, const Course& c, const Rgb& colour, double half_width_m) {
@@ -70,6 +75,11 @@ void village(GroundBuilder& make, const Village& v) {
             grain_rad + (make.chance() < 0.5 ? 0.0 : pi / 2) + 0.2 * (make.chance() - 0.5);
         make.house(p, heading_rad, barn ? 26.0 : 10.0 + 5.0 * make.chance(), barn ? 13.0 : 7.5,
                    barn ? 5.5 : 5.0, barn ? 9.0 : 8.2);
+        for (int window = make.chance() < 0.75 ? 1 + static_cast<int>(2 * make.chance()) : 0; window > 0;
+             --window)
+            make.lamp({p.x_m - 5.0, p.y_m + 8.0 * (make.chance() - 0.5), 0}, 2.2,
+                      mix(rgb_from_bytes(255, 204, 128), rgb_from_bytes(255, 228, 180), make.chance()),
+                      8.0 + 22.0 * make.chance());
         if (make.chance() < 0.8) {
             const WorldPoint t{p.x_m + 16.0 * (make.chance() - 0.5), p.y_m + 14.0 + 6.0 * make.chance(), 0};
             if (make.clear(t.x_m, t.y_m, 3.0)) make.tree(t, 5.0 + 5.0 * make.chance(), 3600.0);
@@ -77,75 +87,102 @@ void village(GroundBuilder& make, const Village& v) {
     }
 }
 
-// The mown strip with its stripes, the taxiway and apron beside it, and the hangars behind.
-void airfield(GroundBuilder& make) {
-    const double length_m = make.runway().length_m, edge_m = make.runway().width_m / 2 + 5.0;
-    const double cuts_m[] = {-strip_overrun_m, 0.0, length_m, length_m + strip_overrun_m};
-    for (std::size_t i = 1; i < std::size(cuts_m); ++i) {
-        for (double y = edge_m; y + 13.0 < strip_half_width_m; y += 26.0) {
-            for (const double side : {-1.0, 1.0}) {
-                make.patch({{cuts_m[i - 1], side * y, 0},
-                            {cuts_m[i], side * y, 0},
-                            {cuts_m[i], side * (y + 13.0), 0},
-                            {cuts_m[i - 1], side * (y + 13.0), 0}},
-                           rgb_from_bytes(125, 141, 88), 0.55, always_m, true);
-            }
-        }
+Shape oval(const Pond& pond, double scale) {
+    constexpr int corners = 14;
+    Shape shape;
+    for (int i = 0; i < corners; ++i) {
+        const double angle = 2 * pi * i / corners;
+        const double uneven = scale * (1.0 + 0.07 * std::sin(3.0 * angle + pond.middle.x_m));
+        shape.push_back({pond.middle.x_m + pond.reach_x_m * uneven * std::cos(angle),
+                         pond.middle.y_m + pond.reach_y_m * uneven * std::sin(angle), 0});
     }
-    // The grass has its grain: most of it small, a little of it broad; densest where the eye comes
-    // lowest.
-    for (int i = 0; i < 2600; ++i) {
-        const double along = make.chance(), size = make.chance();
-        const double x = -strip_overrun_m + (1100.0 + strip_overrun_m) * along * (0.35 + 0.65 * along);
-        const double y = (make.chance() - 0.5) * 2.0 * strip_half_width_m;
-        const double radius_m = size > 0.975 ? 5.0 + 7.0 * make.chance() : 0.5 + 2.2 * size * size;
-        const bool on_runway =
-            x > -6.0 - radius_m && std::abs(y) < make.runway().width_m / 2 + 3.0 + radius_m;
-        const double shade = make.chance();
-        if (on_runway || x > length_m) continue;
-        make.tuft({x, y, 0}, radius_m,
-                  shade < 0.6
-                      ? rgb_from_bytes(103, 120, 70)
-                      : (shade < 0.85 ? rgb_from_bytes(157, 166, 113) : rgb_from_bytes(152, 143, 103)));
-    }
-    if (length_m < 700.0) return;
-    const double turn_off_m = 560.0, half = 6.0;
-    make.patch({{turn_off_m - half, make.runway().width_m / 2 - 1, 0},
-                {turn_off_m + half, make.runway().width_m / 2 - 1, 0},
-                {turn_off_m + half, 200, 0},
-                {turn_off_m - half, 200, 0}},
-               rgb_from_bytes(128, 128, 124), 1.0, always_m);
-    make.patch({{430, 196, 0}, {700, 196, 0}, {700, 262, 0}, {430, 262, 0}}, rgb_from_bytes(142, 141, 135),
-               1.0, always_m);
-    make.house({470, 290, 0}, 0.0, 42.0, 26.0, 7.0, 10.0);
-    make.house({530, 292, 0}, 0.0, 30.0, 24.0, 6.5, 9.0);
-    make.house({640, 286, 0}, 0.0, 18.0, 11.0, 3.6, 6.0);
-    for (const double x : {400.0, 585.0, 604.0, 720.0, 745.0})
-        make.tree({x, 300.0 + 12.0 * make.chance(), 0}, 8.0, 3600.0);
+    return shape;
 }
 
-void pond_and_bank(GroundBuilder& make) {
-    Shape shape(pond().begin(), pond().end());
-    const WorldPoint middle = middle_of(shape);
-    Shape rim = shape;
-    for (WorldPoint& p : rim)
-        p = {middle.x_m + (p.x_m - middle.x_m) * 1.12, middle.y_m + (p.y_m - middle.y_m) * 1.12, 0};
+void pond_and_bank(GroundBuilder& make, const Pond& pond) {
+    const Shape rim = oval(pond, 1.0 + 6.0 / pond.reach_y_m);
     make.patch(rim, bank, 1.0, always_m);
-    make.patch(shape, water, 1.0, always_m);
+    make.patch(oval(pond, 1.0), water, 1.0, always_m);
     for (std::size_t i = 0; i < rim.size(); i += 2) make.tree(rim[i], 4.0 + 3.0 * make.chance(), 2600.0);
+}
+
+// The sea in quads along the shore, each short enough for the haze to be right at its corners, and a beach
+// that covers their edge.
+void sea(GroundBuilder& make) {
+    const Places& places = make.places();
+    if (places.shore.empty()) return;
+    constexpr double far_y_m = 13000.0;
+    double step_m = 300.0;
+    for (double x = places.shore.front().x_m; x < places.shore.back().x_m; x += step_m) {
+        step_m = x < 4000.0 ? 300.0 : 900.0;
+        const double next = std::min(x + step_m, places.shore.back().x_m);
+        const double y = shore_y_m(places, x), next_y = shore_y_m(places, next);
+        const auto band = [&](double from_m, double to_m, const Rgb& colour, double alpha, bool faint) {
+            make.patch(
+                {{x, y + from_m, 0}, {next, next_y + from_m, 0}, {next, next_y + to_m, 0}, {x, y + to_m, 0}},
+                colour, alpha, always_m, faint);
+        };
+        make.patch({{x, y, 0}, {next, next_y, 0}, {next, far_y_m, 0}, {x, far_y_m, 0}}, sea_deep, 1.0,
+                   always_m, true);
+        band(-2, 160, sea_shallow, 0.45, true);
+        band(-2, 60, sea_shallow, 0.55, true);
+        band(-26, -40, dune, 0.8, true);
+        band(-27, 3, sand, 1.0, true);
+        if (x < 4000.0) band(4, 7, surf, 0.75, false);
+    }
+    for (int i = 0; i < 150; ++i) {  // long swells
+        const double x = -6000.0 + 12000.0 * make.chance(),
+                     y = shore_y_m(places, x) + 120.0 + 3000.0 * make.chance();
+        const double half_m = 60.0 + 160.0 * make.chance(), deep_m = 4.0 + 7.0 * make.chance();
+        make.patch({{x - 0.3 * half_m, y - half_m, 0},
+                    {x - 0.3 * half_m + deep_m, y - half_m, 0},
+                    {x + 0.3 * half_m + deep_m, y + half_m, 0},
+                    {x + 0.3 * half_m, y + half_m, 0}},
+                   make.chance() < 0.5 ? sea_shallow : scaled(sea_deep, 0.9), 0.35, 5000.0);
+    }
+}
+
+// A power line: known by everyone to be some thirty metres high.
+void power_line(GroundBuilder& make) {
+    const std::vector<WorldPoint>& row = make.places().pylons;
+    for (std::size_t i = 0; i < row.size(); ++i)
+        make.pylon(row[i], i + 1 < row.size() ? &row[i + 1] : nullptr, 31.0);
+}
+
+// Lamps along the road through a village, warm and evenly spaced.
+void street_lamps(GroundBuilder& make, const Course& road) {
+    const auto in_village = [&make](double x_m, double y_m) {
+        return std::any_of(
+            make.places().villages.begin(), make.places().villages.end(), [&](const Village& v) {
+                return v.houses > 5 && std::hypot(x_m - v.middle.x_m, y_m - v.middle.y_m) < 1.5 * v.radius_m;
+            });
+    };
+    for (std::size_t i = 1; i < road.points.size(); ++i) {
+        const WorldPoint &a = road.points[i - 1], &b = road.points[i];
+        const double length_m = std::hypot(b.x_m - a.x_m, b.y_m - a.y_m);
+        for (double s = 0; s < length_m; s += 42.0) {
+            const double x = a.x_m + (b.x_m - a.x_m) * s / length_m,
+                         y = a.y_m + (b.y_m - a.y_m) * s / length_m;
+            if (in_village(x, y)) make.lamp({x, y + 4.0, 0}, 6.0, rgb_from_bytes(255, 196, 120), 90.0);
+        }
+    }
 }
 
 }  // namespace
 
 void dress_works(GroundBuilder& make) {
-    course(make, river(), bank, river().half_width_m + 5.0);
-    course(make, river(), water, river().half_width_m);
-    pond_and_bank(make);
-    for (const Course& road : roads()) course(make, road, tarmac, road.half_width_m);
-    airfield(make);
-    line_with_trees(make, river(), 38.0, 15.0);
-    for (const Course& road : roads()) line_with_trees(make, road, 90.0, 9.0);
-    for (const Village& v : villages()) village(make, v);
+    const Places& places = make.places();
+    sea(make);
+    for (const Course& river : places.rivers) course(make, river, bank, river.half_width_m + 5.0);
+    for (const Course& river : places.rivers) course(make, river, water, river.half_width_m);
+    for (const Pond& pond : places.ponds) pond_and_bank(make, pond);
+    for (const Course& road : places.roads) course(make, road, tarmac, road.half_width_m);
+    for (const Course& river : places.rivers) line_with_trees(make, river, 38.0, 15.0);
+    for (const Course& road : places.roads) line_with_trees(make, road, 90.0, 9.0);
+    for (const Village& v : places.villages) village(make, v);
+    for (const Course& road : places.roads) street_lamps(make, road);
+    power_line(make);
+    make.traffic(places.roads.front());
 }
 
 }  // namespace slopewise

@@ -11,6 +11,7 @@ struct LampOnScreen {
     ScreenPoint place;
     double pixels_per_m = 0;
     Rgb colour;
+    double brightness = 0;                // decades above the least that is noticed
     bool seen = false, standing = false;  // standing: in front of the eye, lit or not
 };
 

@@ -13,9 +13,30 @@ namespace {
 
 constexpr double needed_below_px = 7.0;
 constexpr int factors[] = {3, 4, 5, 6, 8, 10, 12, 16, 20, 24};
+constexpr Rgb inset_ground = rgb_from_bytes(58, 66, 56);
 constexpr int bar_lamps = 4;  // of two bars the first is shown
 
 double wanted_gap_px(double image_width_px) { return std::max(17.0, image_width_px * 0.021); }
+
+bool any_seen(const Painter& painter, const SceneView& scene) {
+    return std::any_of(scene.lamps.begin(), scene.lamps.begin() + scene.lamp_count,
+                       [&](const LampView& lamp) { return lamp_on_screen(painter.projection, lamp).seen; });
+}
+
+// One lamp of the inset; for those who do not tell the colours apart, a ring and a letter.
+void draw_lens(const Painter& painter, const SceneView& scene, const ScreenPoint& place, double radius_px,
+               double white_fraction, const Rgb& colour) {
+    const bool white = white_fraction > 0.5;
+    draw_disc(painter, place, radius_px, colour);
+    if (scene.lamp_shapes && !white) draw_disc(painter, place, radius_px * 0.55, inset_ground);
+    if (!scene.lamp_letters) return;
+    const char* letter = white ? "W" : "R";
+    const ImVec2 extent = text_extent(TextSize::note, letter, true);
+    const ImVec2 corner{static_cast<float>(place.x_px) - extent.x / 2,
+                        static_cast<float>(place.y_px) - extent.y / 2};
+    const Rgb ink = white ? rgb_from_bytes(40, 42, 44) : rgb_from_bytes(255, 246, 238);
+    text_at(painter.list, corner, TextSize::note, packed(ink), letter, true);
+}
 
 }  // namespace
 
@@ -33,7 +54,7 @@ void draw_magnifier(const Painter& painter, const SceneView& scene) {
     const double image_width_px = frame.right_px - frame.left_px;
     const double gap_px = lamp_gap_px(painter.projection, scene);
     const int factor = magnifier_factor(gap_px, image_width_px);
-    if (factor == 0) return;
+    if (factor == 0 || !any_seen(painter, scene)) return;
 
     char label[32];
     std::snprintf(label, sizeof label, "lights \xC3\x97%d", factor);
@@ -51,7 +72,8 @@ void draw_magnifier(const Painter& painter, const SceneView& scene) {
     const ImVec2 low{static_cast<float>(left_px), static_cast<float>(top_px)},
         high{static_cast<float>(right_px), static_cast<float>(top_px + tall_px)};
     const float round = look.unit * 0.5f;
-    painter.list->AddRectFilled(low, high, packed(rgb_from_bytes(58, 66, 56), 0.94), round);
+    painter.list->AddRectFilled(low, high,
+                                packed(scaled(inset_ground, painter.light.dark ? 0.45 : 1.0), 0.94), round);
     painter.list->AddRect(low, high, packed(rgb_from_bytes(226, 224, 214), 0.55), round);
 
     double sum_x_px = 0, sum_y_px = 0;
@@ -68,7 +90,8 @@ void draw_magnifier(const Painter& painter, const SceneView& scene) {
         if (!lamp.seen) continue;
         const ScreenPoint place{middle.x_px + factor * (lamp.place.x_px - sum_x_px),
                                 middle.y_px + factor * (lamp.place.y_px - sum_y_px)};
-        draw_disc(painter, place, wanted_px * 0.33, lamp.colour);
+        draw_lens(painter, scene, place, wanted_px * 0.33,
+                  scene.lamps[static_cast<std::size_t>(i)].white_fraction, lamp.colour);
     }
     text_at(painter.list,
             {static_cast<float>(middle.x_px - words.x / 2), high.y - words.y - look.unit * 0.5f},

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "base/units.h"
-
 namespace slopewise {
 
 namespace {
@@ -12,6 +10,8 @@ namespace {
 constexpr double least_corner_gap_px = 0.02;
 constexpr double least_alpha = 0.035;  // fainter than this is not worth a triangle
 constexpr double longest_mitre = 3.0;  // times the offset; sharper corners are cut
+
+double length_of(double x, double y) { return std::sqrt(x * x + y * y); }
 
 ImVec2 to_imgui(const ScreenPoint& p) { return {static_cast<float>(p.x_px), static_cast<float>(p.y_px)}; }
 
@@ -67,7 +67,7 @@ Outline outline_of(const ScreenPolygon& polygon) {
     for (std::size_t i = 0; i < n; ++i) {
         const ScreenPoint& a = polygon.point[i];
         const ScreenPoint& b = polygon.point[(i + 1) % n];
-        const double length = std::hypot(b.x_px - a.x_px, b.y_px - a.y_px);
+        const double length = length_of(b.x_px - a.x_px, b.y_px - a.y_px);
         const ScreenPoint normal{turn * (b.y_px - a.y_px) / length, -turn * (b.x_px - a.x_px) / length};
         double depth = 0;
         for (std::size_t k = 0; k < n; ++k) {
@@ -82,7 +82,7 @@ Outline outline_of(const ScreenPolygon& polygon) {
         const ScreenPoint& after = out.edge_normal[i];
         const double x = (before.x_px + after.x_px) / 2, y = (before.y_px + after.y_px) / 2;
         const double stretch =
-            std::min(1.0 / std::max(x * x + y * y, 1e-6), longest_mitre / std::max(std::hypot(x, y), 1e-3));
+            std::min(1.0 / std::max(x * x + y * y, 1e-6), longest_mitre / std::max(length_of(x, y), 1e-3));
         out.mitre[i] = {x * stretch, y * stretch};
     }
     return out;
@@ -134,7 +134,7 @@ void emit_plain(const Painter& painter, const ScreenPolygon& polygon, double alp
 }
 
 double length_px(const ScreenPoint& a, const ScreenPoint& b) {
-    return std::hypot(b.x_px - a.x_px, b.y_px - a.y_px);
+    return length_of(b.x_px - a.x_px, b.y_px - a.y_px);
 }
 ScreenPoint half_way(const ScreenPoint& a, const ScreenPoint& b) {
     return {(a.x_px + b.x_px) / 2, (a.y_px + b.y_px) / 2};
@@ -157,38 +157,7 @@ void fill_as_line(const Painter& painter, const ScreenPolygon& polygon, double a
     thin_line(painter, end_a, end_b, thick_a, thick_b, unpacked(polygon.colour[0]), alpha);
 }
 
-// A fan about a middle point, the rim made by `corners` points.
-void emit_fan(const Painter& painter, const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-              unsigned corners, ImU32 middle, ImU32 rim) {
-    ImDrawList* list = painter.list;
-    const ImVec2 white = painter.white_uv;
-    list->PrimReserve(static_cast<int>(corners * 3), static_cast<int>(corners + 1));
-    const unsigned base = list->_VtxCurrentIdx;
-    list->PrimWriteVtx(to_imgui(centre), white, middle);
-    for (unsigned i = 0; i < corners; ++i) {
-        const double angle = 2.0 * pi * (i + 0.5) / corners;
-        list->PrimWriteVtx(to_imgui({centre.x_px + radius_x_px * std::cos(angle),
-                                     centre.y_px + radius_y_px * std::sin(angle)}),
-                           white, rim);
-    }
-    for (unsigned i = 0; i < corners; ++i) {
-        list->PrimWriteIdx(static_cast<ImDrawIdx>(base));
-        list->PrimWriteIdx(static_cast<ImDrawIdx>(base + 1 + i));
-        list->PrimWriteIdx(static_cast<ImDrawIdx>(base + 1 + (i + 1) % corners));
-    }
-}
-
-bool outside(const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-             const PixelRectangle& visible) {
-    return centre.x_px + radius_x_px < visible.left_px || centre.x_px - radius_x_px > visible.right_px ||
-           centre.y_px + radius_y_px < visible.top_px || centre.y_px - radius_y_px > visible.bottom_px;
-}
-
 }  // namespace
-
-double clearness(const Haze& haze, double distance_m) {
-    return std::exp(-haze.extinction_per_m * distance_m);
-}
 
 void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, double alpha) {
     if (polygon.count < 3 || alpha < least_alpha || outside(polygon, painter.visible)) return;
@@ -197,7 +166,7 @@ void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, doubl
     if (clean.count < 3) return;
     const Outline outline = outline_of(clean);
     if (edge == Edge::overlap) {
-        emit(painter, clean, outline, 0.0, 1.0, alpha, 0.25);
+        emit(painter, clean, outline, 0.0, 1.0, alpha, 0.75);
         return;
     }
     // Across the thin way the profile is a trapezium: a plateau, and a slope of one pixel astride each
@@ -218,8 +187,7 @@ void fill(const Painter& painter, std::span<const WorldPoint> polygon, const Rgb
     for (std::size_t i = 0; i < seen.count; ++i) flat.point[i] = to_screen(painter.projection, seen.point[i]);
     if (outside(flat, painter.visible)) return;
     for (std::size_t i = 0; i < seen.count; ++i) {
-        flat.colour[i] =
-            packed(mix(painter.haze.colour, colour, clearness(painter.haze, seen.point[i].ahead_m)));
+        flat.colour[i] = packed(seen_colour(painter.light, colour, seen.point[i].ahead_m));
     }
     fill(painter, flat, edge, alpha);
 }
@@ -231,7 +199,7 @@ void thin_line(const Painter& painter, const ScreenPoint& from, const ScreenPoin
     box.point[0] = from;
     box.point[1] = to;
     if (outside(box, painter.visible)) return;
-    const double length_px = std::hypot(to.x_px - from.x_px, to.y_px - from.y_px);
+    const double length_px = length_of(to.x_px - from.x_px, to.y_px - from.y_px);
     if (length_px < least_corner_gap_px) return;
     const double nx = -(to.y_px - from.y_px) / length_px, ny = (to.x_px - from.x_px) / length_px;
     ImDrawList* list = painter.list;
@@ -250,54 +218,6 @@ void thin_line(const Painter& painter, const ScreenPoint& from, const ScreenPoin
     end(to, to_px);
     for (const unsigned corner : {0u, 1u, 4u, 0u, 4u, 3u, 1u, 2u, 5u, 1u, 5u, 4u})
         list->PrimWriteIdx(static_cast<ImDrawIdx>(base + corner));
-}
-
-void blob(const Painter& painter, const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-          const Rgb& light, const Rgb& dark, double alpha) {
-    if (outside(centre, radius_x_px + 1, radius_y_px + 1, painter.visible)) return;
-    if (std::max(radius_x_px, radius_y_px) < 5.0 * painter.grain_px) {
-        // Too small for a shaded side: one soft spot of the mean tone, with the disc's area kept.
-        const double spread = 0.8;
-        const double share =
-            radius_x_px * radius_y_px * 3.0 / ((radius_x_px + spread) * (radius_y_px + spread));
-        emit_fan(painter, centre, radius_x_px + spread, radius_y_px + spread, 5,
-                 with_alpha(packed(mix(light, dark, 0.5)), alpha * std::min(1.0, share)),
-                 with_alpha(packed(dark), 0));
-        return;
-    }
-    const unsigned corners = std::max(radius_x_px, radius_y_px) < 9.0 ? 7 : 13;
-    ImDrawList* list = painter.list;
-    const ImVec2 white = painter.white_uv;
-    list->PrimReserve(static_cast<int>(corners * 9), static_cast<int>(corners * 2 + 1));
-    const unsigned base = list->_VtxCurrentIdx;
-    list->PrimWriteVtx(to_imgui({centre.x_px - radius_x_px * 0.25, centre.y_px - radius_y_px * 0.3}), white,
-                       with_alpha(packed(light), alpha));
-    for (unsigned i = 0; i < corners; ++i) {
-        const double angle = 2.0 * pi * (i + 0.3) / corners;
-        const double x = std::cos(angle), y = std::sin(angle);
-        const double shade = 0.5 + 0.35 * x + 0.6 * y;  // the sun stands behind the left shoulder
-        const ImU32 rim = packed(mix(light, dark, std::clamp(shade, 0.0, 1.0)));
-        const double rx = std::max(0.0, radius_x_px - 0.5), ry = std::max(0.0, radius_y_px - 0.5);
-        list->PrimWriteVtx(to_imgui({centre.x_px + rx * x, centre.y_px + ry * y}), white,
-                           with_alpha(rim, alpha));
-        list->PrimWriteVtx(to_imgui({centre.x_px + (rx + 1) * x, centre.y_px + (ry + 1) * y}), white,
-                           with_alpha(rim, 0));
-    }
-    const auto index = [list](unsigned i) { list->PrimWriteIdx(static_cast<ImDrawIdx>(i)); };
-    for (unsigned i = 0; i < corners; ++i) {
-        const unsigned here = base + 1 + 2 * i, next = base + 1 + 2 * ((i + 1) % corners);
-        for (const unsigned corner : {base, here, next, here, next, next + 1, here, next + 1, here + 1})
-            index(corner);
-    }
-}
-
-void soft_patch(const Painter& painter, const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-                const Rgb& colour, double alpha) {
-    if (alpha < least_alpha || outside(centre, radius_x_px, radius_y_px, painter.visible)) return;
-    const double radius_px = std::max(radius_x_px, radius_y_px);
-    const unsigned corners = radius_px < 8 || radius_y_px < 1.8 ? 4 : (radius_px < 40 ? 6 : 12);
-    emit_fan(painter, centre, radius_x_px, radius_y_px, corners, with_alpha(packed(colour), alpha),
-             with_alpha(packed(colour), 0));
 }
 
 }  // namespace slopewise

@@ -1,4 +1,4 @@
-// The brush of the scene: antialiased polygons and soft discs, hazed by distance, into a draw list.
+// The brush of the scene: antialiased polygons and lines, hazed by distance, into a draw list.
 //
 // Three kinds of edge. `overlap` keeps the whole polygon and adds a soft pixel outside it, except below:
 // neighbours painted far to near then meet without a gap. `coverage` gives every pixel the share of it
@@ -10,27 +10,18 @@
 
 #include <imgui.h>
 
-#include "ui/scene/colour.h"
+#include "ui/scene/light.h"
 #include "ui/scene/projection.h"
 
 namespace slopewise {
 
 enum class Edge { overlap, coverage, plain };
 
-// What the air adds with distance.
-struct Haze {
-    Rgb colour;
-    double extinction_per_m = 0;
-};
-
-// Share of a thing's own contrast that is left at a distance (Koschmieder: exp(-extinction * distance)).
-double clearness(const Haze& haze, double distance_m);
-
 struct Painter {
     ImDrawList* list = nullptr;
     ImVec2 white_uv;  // a white spot of the font atlas
     Projection projection;
-    Haze haze;
+    Light light;
     double grain_px = 1;     // one pixel of a 1280-pixel view: what is left out for smallness scales with it
     PixelRectangle visible;  // the part of the frame that nothing hides; painting outside it is skipped
 };
@@ -52,14 +43,6 @@ void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, doubl
 // A line of about a pixel or less, whose thickness may differ at its ends; thinner is fainter.
 void thin_line(const Painter& painter, const ScreenPoint& from, const ScreenPoint& to, double from_px,
                double to_px, const Rgb& colour, double alpha = 1.0);
-
-// A disc or ellipse on the screen that fades to nothing over its outer pixel, lighter to the upper left.
-void blob(const Painter& painter, const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-          const Rgb& light, const Rgb& dark, double alpha = 1.0);
-
-// A patch that fades evenly from its middle to its rim: shadows, glow, wisps of cloud.
-void soft_patch(const Painter& painter, const ScreenPoint& centre, double radius_x_px, double radius_y_px,
-                const Rgb& colour, double alpha);
 
 // Pixels to a metre across the line of sight at a camera point.
 inline double pixels_per_m(const Painter& painter, const CameraPoint& point) {

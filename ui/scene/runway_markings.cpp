@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "base/interpolate.h"
+#include "base/random.h"
 #include "base/units.h"
 #include "ui/scene/designation.h"
 
@@ -40,6 +42,7 @@ public:
         rectangle(RunwayMark::Kind::shoulder, -4, length_m + 4, -half_m - 2.2, half_m + 2.2, verge, 0.75);
         rectangle(RunwayMark::Kind::asphalt, 0, length_m, -half_m, half_m, asphalt, 1);
         wear();
+        patches();
         for (const double side : {-1.0, 1.0}) {
             const double outer_m = side * (half_m - 0.3), inner_m = outer_m - side * edge_line_m;
             rectangle(RunwayMark::Kind::edge_line, 0, length_m, std::min(outer_m, inner_m),
@@ -111,6 +114,20 @@ private:
         }
         for (double x = 90; x < length_m - 60; x += 145)
             rectangle(RunwayMark::Kind::wear, x, x + 0.8, -half_m, half_m, dark_wear, 0.45);  // joints
+    }
+
+    // Sealed cracks, repairs and stains: seen only from near, they stream by in the flare.
+    void patches() {
+        Random random{static_cast<std::uint64_t>(runway_.length_m) + 31u};
+        const double half_m = runway_.width_m / 2 - 1.2;
+        for (double x = 12; x < runway_.length_m - 12; x += 5.0 + 9.0 * next_uniform(random)) {
+            const double long_m = 0.8 + 4.0 * square(next_uniform(random)),
+                         wide_m = 0.3 + 1.6 * next_uniform(random);
+            const double y = (2.0 * next_uniform(random) - 1.0) * (half_m - wide_m);
+            const Rgb colour = next_uniform(random) < 0.6 ? dark_wear : pale_wear;
+            rectangle(RunwayMark::Kind::wear, x, x + long_m, y, y + wide_m, colour, 0.42);
+            picture_.marks.back().seen_within_m = 520.0;
+        }
     }
 
     // From the threshold to where the designation, and the gap after it, end.
@@ -187,8 +204,13 @@ int threshold_stripe_count(double width_m) {
 RunwayPicture make_runway_picture(const RunwayView& runway) { return Draughtsman(runway).draw(); }
 
 void draw_runway(const Painter& painter, const RunwayPicture& picture) {
-    for (const RunwayMark& mark : picture.marks)
-        fill(painter, picture.at(mark), mark.colour, Edge::coverage, mark.alpha);
+    for (const RunwayMark& mark : picture.marks) {
+        const std::span<const WorldPoint> shape = picture.at(mark);
+        const double away_m = shape.front().x_m - painter.projection.eye_x_m;
+        if (away_m > mark.seen_within_m) continue;
+        const double fade = smooth_step(mark.seen_within_m - away_m, 0.0, 0.4 * mark.seen_within_m);
+        fill(painter, shape, mark.colour, Edge::coverage, mark.alpha * fade);
+    }
 }
 
 }  // namespace slopewise

@@ -17,6 +17,7 @@ struct RunwayMark {
     std::uint32_t first_corner = 0, corner_count = 0;
     Rgb colour;
     double alpha = 1;
+    double seen_within_m = 1e9;  // fades out towards this distance
 };
 
 struct RunwayPicture {

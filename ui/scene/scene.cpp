@@ -2,12 +2,16 @@
 
 #include <algorithm>
 
+#include "ui/scene/airfield_lights.h"
 #include "ui/scene/cockpit.h"
 #include "ui/scene/ground.h"
 #include "ui/scene/lamps.h"
+#include "ui/scene/landmarks.h"
 #include "ui/scene/magnifier.h"
+#include "ui/scene/rain.h"
 #include "ui/scene/runway_markings.h"
 #include "ui/scene/sky.h"
+#include "ui/scene/traffic.h"
 
 namespace slopewise {
 
@@ -18,22 +22,36 @@ struct Place {
     RunwayView runway;
     GroundLayout ground;
     RunwayPicture picture;
+    std::vector<PointLight> lights;
 };
 
-bool same(const RunwayView& a, const RunwayView& b) {
-    return a.length_m == b.length_m && a.width_m == b.width_m && a.slope == b.slope &&
-           a.aim_distance_m == b.aim_distance_m && a.aim_mark_length_m == b.aim_mark_length_m &&
-           a.aim_mark_width_m == b.aim_mark_width_m && a.aim_mark_gap_m == b.aim_mark_gap_m &&
-           a.designator == b.designator;
-}
-
-// A memory, not a state: it holds what `make_ground` and `make_runway_picture` return for the runway.
+// A memory, not a state: it holds what the makers return for the runway.
 const Place& place_of(const RunwayView& runway) {
     static Place place;
-    if (place.ground.fields.empty() || !same(place.runway, runway)) {
-        place = {runway, make_ground(runway), make_runway_picture(runway)};
+    if (place.ground.fields.empty() || place.runway != runway) {
+        place = {runway, make_ground(runway), make_runway_picture(runway), make_airfield_lights(runway)};
     }
     return place;
+}
+
+Painter painter_for(ImDrawList* list, ImVec2 min, ImVec2 max, const SceneView& scene) {
+    Painter painter;
+    painter.list = list;
+    painter.white_uv = ImGui::GetFontTexUvWhitePixel();
+    painter.projection = make_projection(scene.camera, {min.x, min.y, max.x, max.y});
+    painter.light = light_of(scene.sky);
+    painter.grain_px = std::max(0.75, (max.x - min.x) / 1280.0);
+    painter.visible = painter.projection.frame;
+    painter.visible.bottom_px = world_bottom_y_px(painter.projection, scene);
+    return painter;
+}
+
+void draw_surfaces(const Painter& painter, const Place& place, const SceneView& scene, double time_s) {
+    draw_ground(painter, place.ground);
+    draw_runway(painter, place.picture);
+    draw_standing(painter, place.ground);
+    draw_traffic(painter, place.ground, time_s);
+    draw_windsock(painter, place.ground.windsock, scene.sky.headwind_mps, time_s);
 }
 
 }  // namespace
@@ -41,27 +59,24 @@ const Place& place_of(const RunwayView& runway) {
 void draw_scene(ImDrawList* list, ImVec2 min, ImVec2 max, const SceneView& scene) {
     if (max.x - min.x < 8.0f || max.y - min.y < 8.0f) return;
     const Place& place = place_of(scene.runway);
-
-    Painter painter;
-    painter.list = list;
-    painter.white_uv = ImGui::GetFontTexUvWhitePixel();
-    painter.projection = make_projection(scene.camera, {min.x, min.y, max.x, max.y});
-    painter.haze = haze_for(scene.visibility_m);
-    painter.grain_px = std::max(0.75, (max.x - min.x) / 1280.0);
-    painter.visible = painter.projection.frame;
-    painter.visible.bottom_px = world_bottom_y_px(painter.projection, scene);
+    const Painter painter = painter_for(list, min, max, scene);
+    const double time_s = scene.reduced_motion ? 0.0 : scene.sky.time_s;
 
     list->PushClipRect(min, {max.x, static_cast<float>(painter.visible.bottom_px) + 1.0f}, true);
-    draw_sky(painter, scene.visibility_m);
-    draw_ground(painter, place.ground);
-    draw_runway(painter, place.picture);
-    draw_standing(painter, place.ground);
+    draw_sky(painter);
+    const double height_m = scene.camera.z_m - ground_height_m(place.ground, scene.camera.x_m);
+    if (lit_ground_in_view(painter, height_m)) draw_surfaces(painter, place, scene, time_s);
+    draw_darkness(painter, height_m);
+    draw_glare(painter);
+    draw_ground_lights(painter, place.ground, time_s);
+    draw_airfield_lights(painter, place.lights, scene.sky.lights_setting);
     draw_lamps(painter, scene);
+    if (scene.sky.rain && !scene.reduced_motion) draw_rain(painter, time_s);
     list->PopClipRect();
 
     list->PushClipRect(min, max, true);
     draw_cockpit(painter, scene);
-    draw_magnifier(painter, scene);
+    if (scene.magnifier) draw_magnifier(painter, scene);
     list->PopClipRect();
 }
 

@@ -1,13 +1,23 @@
-// The sky down to the exact horizon, and the haze that the visibility makes.
+// The sky down to the exact horizon, the sun's glare, and the dark that the landing light pushes back.
 #pragma once
 
 #include "ui/scene/painter.h"
 
 namespace slopewise {
 
-// Extinction by the meteorological visibility at 5 % contrast: Koschmieder, 3.0 / V.
-Haze haze_for(double visibility_m);
+void draw_sky(const Painter& painter);
 
-void draw_sky(const Painter& painter, double visibility_m);
+// What a low sun in the view washes out: over everything but lamps.
+void draw_glare(const Painter& painter);
+
+// Night over everything below the horizon, thinner where the landing light reaches. `height_m`: of the eye
+// above the ground.
+void draw_darkness(const Painter& painter, double height_m);
+
+// Whether any surface is to be seen: always by day; by night only within the landing light.
+bool lit_ground_in_view(const Painter& painter, double height_m);
+
+// How far the landing light reaches (m): nothing beyond need be drawn by night.
+inline constexpr double landing_light_reach_m = 420.0;
 
 }  // namespace slopewise

@@ -4,6 +4,9 @@
 #include <cmath>
 
 #include "base/interpolate.h"
+#include "ui/scene/long_shadows.h"
+#include "ui/scene/ribbon.h"
+#include "ui/scene/round_shapes.h"
 
 namespace slopewise {
 
@@ -19,77 +22,13 @@ bool beside_view(const Painter& painter, const CameraPoint& seen, double reach_m
 }
 
 Rgb hazed(const Painter& painter, const Rgb& colour, double distance_m) {
-    return mix(painter.haze.colour, colour, clearness(painter.haze, distance_m));
+    return seen_colour(painter.light, colour, distance_m);
 }
 
 // The look angle down at a thing: how much of its footprint's depth shows.
 double down_slope(const Painter& painter, const WorldPoint& foot, const CameraPoint& seen) {
     return std::max(0.0, painter.projection.eye_z_m - foot.z_m) / seen.ahead_m;
 }
-
-// A band between an upper and a lower line, soft by a pixel on both sides, gathered end to end.
-class Ribbon {
-public:
-    static constexpr int most_pieces = 48;
-
-    explicit Ribbon(const Painter& painter) : painter_(painter) {}
-
-    void add(const ScreenPoint& upper, const ScreenPoint& lower, const Rgb& upper_colour,
-             const Rgb& lower_colour) {
-        if (count_ < upper_.size()) {
-            upper_[count_] = upper;
-            lower_[count_] = lower;
-            upper_colour_[count_] = upper_colour;
-            lower_colour_[count_++] = lower_colour;
-        }
-    }
-
-    void finish(double alpha) const {
-        if (count_ < 2) return;
-        double left = 1e30, right = -1e30, top = 1e30;
-        for (std::size_t i = 0; i < count_; ++i) {
-            left = std::min({left, upper_[i].x_px, lower_[i].x_px});
-            right = std::max({right, upper_[i].x_px, lower_[i].x_px});
-            top = std::min({top, upper_[i].y_px, lower_[i].y_px});
-        }
-        const PixelRectangle& visible = painter_.visible;
-        if (right < visible.left_px || left > visible.right_px || top > visible.bottom_px) return;
-        ImDrawList* list = painter_.list;
-        const auto n = static_cast<unsigned>(count_);
-        list->PrimReserve(static_cast<int>((n - 1) * 18), static_cast<int>(n * 4));
-        const unsigned base = list->_VtxCurrentIdx;
-        for (std::size_t i = 0; i < count_; ++i) {
-            const double depth =
-                std::max(0.5, std::hypot(upper_[i].x_px - lower_[i].x_px, upper_[i].y_px - lower_[i].y_px));
-            const ScreenPoint soft{(upper_[i].x_px - lower_[i].x_px) / depth / 2,
-                                   (upper_[i].y_px - lower_[i].y_px) / depth / 2};
-            write(upper_[i], soft, 1.0, upper_colour_[i], 0.0);
-            write(upper_[i], soft, -1.0, upper_colour_[i], alpha);
-            write(lower_[i], soft, 1.0, lower_colour_[i], alpha);
-            write(lower_[i], soft, -1.0, lower_colour_[i], 0.0);
-        }
-        for (unsigned i = 0; i + 1 < n; ++i) {
-            for (unsigned row = 0; row < 3; ++row) {
-                const unsigned a = base + 4 * i + row, b = a + 4;
-                for (const unsigned corner : {a, b, b + 1, a, b + 1, a + 1})
-                    list->PrimWriteIdx(static_cast<ImDrawIdx>(corner));
-            }
-        }
-    }
-
-private:
-    void write(const ScreenPoint& p, const ScreenPoint& soft, double side, const Rgb& colour,
-               double alpha) const {
-        painter_.list->PrimWriteVtx(
-            {static_cast<float>(p.x_px + side * soft.x_px), static_cast<float>(p.y_px + side * soft.y_px)},
-            painter_.white_uv, packed(colour, alpha));
-    }
-
-    const Painter& painter_;
-    std::array<ScreenPoint, most_pieces + 1> upper_, lower_;
-    std::array<Rgb, most_pieces + 1> upper_colour_, lower_colour_;
-    std::size_t count_ = 0;
-};
 
 // Light and dark crowns among those that are not drawn one by one.
 void mottle(const Painter& painter, std::span<const WorldPoint> roof, const Rgb& colour) {
@@ -127,12 +66,10 @@ void draw_wood_side(const Painter& painter, const WorldPoint& a, const WorldPoin
     const double length_m = std::hypot(b.x_m - a.x_m, b.y_m - a.y_m);
     constexpr double crown_m = 9.0;
     const double crown_px = crown_m * length_px / std::max(1.0, length_m);
-    const double swell_m = 1.3 * smooth_step(crown_px / painter.grain_px, 4.0, 7.0);
+    const double swell_m = 1.3 * smooth_step(crown_px / painter.grain_px, 6.0, 11.0);
     const int crowns = std::max(1, static_cast<int>(length_m / crown_m));
-    const int pieces = swell_m > 0
-                           ? std::min({2 * crowns, static_cast<int>(length_px / painter.grain_px / 9.0) + 1,
-                                       Ribbon::most_pieces})
-                           : 1;  // two a crown: its top, and the dip beside it
+    // Two a crown: its top, and the dip beside it. Always as many, so that crowns stay where they grow.
+    const int pieces = swell_m > 0 ? std::min(2 * crowns, Ribbon::most_pieces) : 1;
     // The left of the country is the sunny side.
     const double sun = clamp(
         0.9 + 0.12 * (a.y_m > b.y_m ? 1.0 : -1.0) * (b.x_m - a.x_m) / std::max(1.0, length_m), 0.78, 1.0);
@@ -150,6 +87,18 @@ void draw_wood_side(const Painter& painter, const WorldPoint& a, const WorldPoin
                    hazed(painter, scaled(wood.colour, 0.72 * sun), seen.ahead_m));
     }
     ribbon.finish(1.0);
+}
+
+// From the sides that are turned from the sun.
+void draw_wood_shadow(const Painter& painter, std::span<const WorldPoint> outline, double height_m,
+                      bool leftward) {
+    const WorldPoint& to_sun = painter.light.to_sun;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const WorldPoint &a = outline[i], &b = outline[(i + 1) % outline.size()];
+        const double lit =
+            ((b.y_m - a.y_m) * to_sun.x_m - (b.x_m - a.x_m) * to_sun.y_m) * (leftward ? 1.0 : -1.0);
+        if (lit < 0) draw_wall_shadow(painter, a, b, height_m, 1.0);
+    }
 }
 
 }  // namespace
@@ -175,6 +124,7 @@ void draw_hedge(const Painter& painter, const Hedge& hedge) {
     const double from_px = half_px(a, hedge.from), to_px = half_px(b, hedge.to);
     const double presence = smooth_step(std::max(from_px, to_px) / painter.grain_px, 0.36, 0.85);
     if (presence <= 0) return;
+    draw_wall_shadow(painter, hedge.from, hedge.to, hedge.height_m, presence);
     const auto tone = [&, middle_m = (a.ahead_m + b.ahead_m) / 2](double factor) {
         return hazed(painter, scaled(hedge.colour, factor), middle_m);
     };
@@ -234,24 +184,27 @@ void draw_tree(const Painter& painter, const Tree& tree, std::uint32_t index) {
     const Rgb light = hazed(painter, scaled(tree.colour, 1.22), foot.ahead_m);
     const Rgb dark = hazed(painter, scaled(tree.colour, 0.70), foot.ahead_m);
 
-    if (tree.alone && wide_px > 4.0 * painter.grain_px) {
+    if (tree.alone && wide_px > 3.0 * painter.grain_px)
+        draw_long_shadow(painter, tree.foot, tree.radius_m * 0.8, tree.height_m, presence);
+    if (painter.light.direct > 0 && tree.alone && wide_px > 4.0 * painter.grain_px) {
         const double depth_px = std::max(0.8, wide_px * down_slope(painter, tree.foot, foot));
         soft_patch(painter, {base.x_px + wide_px * 0.7, base.y_px - depth_px * 0.6}, wide_px * 1.7,
                    depth_px * 1.7, hazed(painter, shade, foot.ahead_m), 0.5 * presence);
     }
     const ScreenPoint crown{base.x_px, base.y_px - tall_px * 0.54};
-    if (tree.alone && wide_px > 8.0 * painter.grain_px) {
-        // Near enough to have a shape: three lobes, leaning by the tree's own number.
-        const double lean = static_cast<double>(index % 7) / 7.0 - 0.43;
-        blob(painter, {crown.x_px + wide_px * (0.42 + 0.2 * lean), crown.y_px + tall_px * 0.13},
-             wide_px * 0.62, tall_px * 0.31, mix(light, dark, 0.3), dark, presence);
-        blob(painter, {crown.x_px - wide_px * (0.40 - 0.2 * lean), crown.y_px + tall_px * 0.10},
-             wide_px * 0.62, tall_px * 0.33, light, dark, presence);
-        blob(painter, {crown.x_px + wide_px * lean * 0.3, crown.y_px - tall_px * 0.12}, wide_px * 0.72,
-             tall_px * 0.34, light, dark, presence);
-        return;
-    }
-    blob(painter, crown, wide_px, tall_px * 0.46, light, dark, presence);
+    // One crown far off; near enough to have a shape, three lobes, leaning by the tree's own number.
+    const double near_px = tree.alone ? wide_px / painter.grain_px : 0.0;
+    const double lobed = presence * smooth_step(near_px, 6.5, 10.0),
+                 plain = presence * (1.0 - smooth_step(near_px, 9.0, 13.0));
+    if (plain > 0) blob(painter, crown, wide_px, tall_px * 0.46, light, dark, plain);
+    if (lobed <= 0) return;
+    const double lean = static_cast<double>(index % 7) / 7.0 - 0.43;
+    blob(painter, {crown.x_px + wide_px * (0.42 + 0.2 * lean), crown.y_px + tall_px * 0.13}, wide_px * 0.62,
+         tall_px * 0.31, mix(light, dark, 0.3), dark, lobed);
+    blob(painter, {crown.x_px - wide_px * (0.40 - 0.2 * lean), crown.y_px + tall_px * 0.10}, wide_px * 0.62,
+         tall_px * 0.33, light, dark, lobed);
+    blob(painter, {crown.x_px + wide_px * lean * 0.3, crown.y_px - tall_px * 0.12}, wide_px * 0.72,
+         tall_px * 0.34, light, dark, lobed);
 }
 
 void draw_wood(const Painter& painter, const GroundLayout& ground, const Wood& wood) {
@@ -265,6 +218,7 @@ void draw_wood(const Painter& painter, const GroundLayout& ground, const Wood& w
         area_twice += a.x_m * b.y_m - b.x_m * a.y_m;
         roof[i] = {a.x_m, a.y_m, a.z_m + wood.height_m};
     }
+    draw_wood_shadow(painter, outline, wood.height_m, area_twice > 0);
     fill(painter, std::span<const WorldPoint>(roof.data(), count), wood.colour, Edge::overlap);
     mottle(painter, std::span<const WorldPoint>(roof.data(), count), wood.colour);
     for (std::size_t i = 0; i < count; ++i) {
