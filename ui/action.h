@@ -4,6 +4,8 @@
 #include <variant>
 #include <vector>
 
+#include "ui/display.h"
+
 namespace slopewise {
 
 struct ChooseDistance {
@@ -42,11 +44,20 @@ struct SetTrim {
 };  // -1 ... +1
 struct ToggleSound {};
 struct SaveTrack {};  // hand the recorded track to the user as a CSV file
+struct OpenScreenAndHelp {};
+struct CloseScreenAndHelp {};  // back to where it was opened
+struct SetDisplay {
+    Display display;
+};
+struct TouchPanel {
+    bool held;
+};  // a finger rests on the dials: a peek inside, while the panel is dark
 
 using Action =
     std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, AnswerStickSense, AskStickSense,
                  OpenBriefing, StartFlight, TogglePause, RestartSame, RestartMirrored, FlyOn, OpenSummary,
-                 GoToChoices, GoAround, MoveStick, SetThrottle, SetFlap, SetTrim, ToggleSound, SaveTrack>;
+                 GoToChoices, GoAround, MoveStick, SetThrottle, SetFlap, SetTrim, ToggleSound, SaveTrack,
+                 OpenScreenAndHelp, CloseScreenAndHelp, SetDisplay, TouchPanel>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

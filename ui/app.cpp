@@ -18,6 +18,7 @@ void begin_flight(App& app, Scenario scenario) {
         Hands{app.flight->scenario.start_trim.controls, 0.0, 0.0, false, false, app.hands.last_wall_s};
     app.ui = UiState{};
     app.screen = Screen::flight;
+    ++app.edition;
 }
 
 void pause(App& app) {
@@ -47,6 +48,7 @@ Wishes read_wishes(App& app, const RawInput& raw) {
 }
 
 void advance_flight(App& app, const Controls& controls, double wall_s) {
+    if (flying(app)) watch(*app.flight, app.settings.display, app.hands.peek());
     for (int due = app.clock.due(wall_s, flying(app)); due > 0; --due) {
         const Events events = tick_session(*app.flight, controls);
         if (events.scoring_ended || events.came_to_rest) {
@@ -58,6 +60,8 @@ void advance_flight(App& app, const Controls& controls, double wall_s) {
 
 void show_mirror(App& app, const Mirror& mirror, Host& host) {
     if (mirror == app.mirror) return;
+    app.mirror.screen.reserve(mirror.screen.capacity());
+    app.mirror.instruments.reserve(mirror.instruments.capacity());
     app.mirror = mirror;
     host.show_mirror(mirror.screen, mirror.instruments);
 }
@@ -66,12 +70,17 @@ struct Apply {
     App& app;
     Host& host;
 
+    void keep_settings() {
+        ++app.edition;
+        host.save(settings_key, settings_text(app.settings));
+    }
+
     void operator()(const ChooseDistance& wish) { app.choice.distance_nm = wish.distance_nm; }
     void operator()(const ChoosePosition& wish) { app.choice.side = static_cast<StartSide>(wish.index); }
     void operator()(const ChooseHeadwind& wish) { app.choice.headwind_kt = wish.headwind_kt; }
     void operator()(const AnswerStickSense& wish) {
         app.settings.up_key_pushes = wish.up_key_pushes;
-        host.save(settings_key, settings_text(app.settings));
+        keep_settings();
         app.screen = app.after_question;
     }
     void operator()(const AskStickSense&) {
@@ -99,6 +108,7 @@ struct Apply {
     void operator()(const FlyOn&) {
         if (app.flight && !app.flight->attempt.at_rest) {
             app.flight->paused = false;
+            app.hands.finger_peeks = false;
             app.screen = Screen::flight;
         }
     }
@@ -119,11 +129,23 @@ struct Apply {
     void operator()(const SetTrim& wish) { app.hands.at.trim = wish.trim; }
     void operator()(const ToggleSound&) {
         app.settings.sound = !app.settings.sound;
-        host.save(settings_key, settings_text(app.settings));
+        keep_settings();
     }
     void operator()(const SaveTrack&) {
         if (app.flight) host.offer_file("slopewise-track.csv", "text/csv", track_csv(app.flight->track));
     }
+    void operator()(const OpenScreenAndHelp&) {
+        pause(app);
+        app.hands.finger_peeks = false;
+        app.after_help = app.screen == Screen::flight ? Screen::flight : Screen::choices;
+        app.screen = Screen::screen_and_help;
+    }
+    void operator()(const CloseScreenAndHelp&) { app.screen = app.after_help; }
+    void operator()(const SetDisplay& wish) {
+        app.settings.display = wish.display;
+        keep_settings();
+    }
+    void operator()(const TouchPanel& wish) { app.hands.finger_peeks = wish.held; }
 };
 
 }  // namespace
@@ -133,11 +155,13 @@ const Lesson* base_lesson(const Catalog& catalog) { return find_lesson(catalog, 
 App make_app(Catalog catalog, Host& host) {
     App app;
     app.catalog = std::move(catalog);
-    Result<Settings> kept = parse_settings(host.load(settings_key));
+    Result<Settings> kept = parse_settings(host.load(settings_key), host.prefers_reduced_motion());
     if (kept.ok()) app.settings = *kept.value;
-    else
+    else {
+        app.settings.display.reduced_motion = host.prefers_reduced_motion();
         app.notice = "The kept settings could not be read (" + to_text(kept.problems.front()) +
                      "); defaults are used.";
+    }
     return app;
 }
 
@@ -148,7 +172,8 @@ void frame(App& app, const RawInput& raw, Host& host) {
     const Wishes wishes = read_wishes(app, raw);
     for (const Action& action : wishes.actions) apply(app, action, host);
     advance_flight(app, quantize(wishes.controls), raw.wall_s);
-    const View view = make_view(app);
+    make_view(app, app.view);
+    const View& view = app.view;
     const Actions actions = draw_screen(app.screen, view, app.ui);
     for (const Action& action : actions) apply(app, action, host);
     host.play(view.sound);

@@ -23,9 +23,12 @@ struct App {
     TickClock clock;
     Screen screen = Screen::choices;
     Screen after_question = Screen::choices;  // where answering the stick question leads
+    Screen after_help = Screen::choices;      // where closing "screen and help" leads
     UiState ui;
     std::string notice;  // something the user should know; empty mostly
-    Mirror mirror;       // last shown
+    Mirror mirror;       // last told
+    View view;           // last shown; its memory is used again
+    int edition = 0;     // counts flights and settings: what words stand through a flight are made from
 };
 
 // The program at its first screen, with the settings kept by the host.

@@ -1,5 +1,3 @@
-#include <array>
-
 #include "base/units.h"
 #include "lesson/briefing.h"
 #include "ui/format.h"
@@ -8,13 +6,6 @@
 
 namespace slopewise {
 namespace {
-
-// The bar as it looks with so many units white: the outermost turn white first.
-LightPicture picture_of(const Scenario& scenario, int white) {
-    std::array<double, 4> from_inner{};
-    for (int i = 0; i < 4; ++i) from_inner[static_cast<std::size_t>(i)] = i >= 4 - white ? 1.0 : 0.0;
-    return light_picture(scenario, from_inner);
-}
 
 std::vector<LabelledValue> number_rows(const Scenario& scenario, const Briefing& briefing) {
     const std::string flap = scenario.aircraft.flaps[static_cast<std::size_t>(briefing.flap)].name;
@@ -51,8 +42,12 @@ std::vector<BriefingView::Expectation> light_rows(const Scenario& scenario, cons
         {"At the start", picture_of(scenario, briefing.white_at_start), start_meaning(briefing)}};
     rows.push_back(
         {"On the path", picture_of(scenario, briefing.white_on_path), "Keep it so with small changes."});
-    rows.push_back({"A little high", picture_of(scenario, 3), "A little less power."});
-    rows.push_back({"A little low", picture_of(scenario, 1), "A little more power."});
+    if (scenario.lights.pattern == 4) {
+        rows.push_back({"A little high", picture_of(scenario, 3), "A little less power."});
+        rows.push_back({"A little low", picture_of(scenario, 1), "A little more power."});
+    } else {
+        rows.push_back({"High", picture_of(scenario, scenario.lights.pattern), "Less power."});
+    }
     rows.push_back({"Far too low", picture_of(scenario, 0), "Power now. If it stays, go around."});
     return rows;
 }
@@ -70,7 +65,7 @@ BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
     view.reminders = {"The aim point is the one spot that does not move. Keep it still.",
                       "Look out; glance at the airspeed; look out again.",
                       "Below 200 ft leave the lights alone: small power, steady attitude.",
-                      "The altimeter is set to read height above the runway."};
+                      "The altimeter reads from the runway up. The vertical speed lags."};
     view.keys = key_hints(settings);
     return view;
 }

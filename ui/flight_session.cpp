@@ -1,6 +1,18 @@
 #include "ui/flight_session.h"
 
+#include <algorithm>
+
 namespace slopewise {
+namespace {
+
+constexpr std::int64_t second_ticks = static_cast<std::int64_t>(1.0 / tick_s + 0.5);
+constexpr std::size_t roomy_s = 300;  // an approach from 3 NM takes four minutes at most
+
+// A warning that comes and goes at the edge of the stall stays for half a second: nothing on the screen may
+// flash more than three times a second (WCAG 2.2, success criterion 2.3.1).
+constexpr std::int64_t warning_lasts_ticks = second_ticks / 2;
+
+}  // namespace
 
 FlightSession begin_session(Scenario scenario) {
     FlightSession session;
@@ -10,13 +22,39 @@ FlightSession begin_session(Scenario scenario) {
     session.instruments = settled_instruments(session.attempt.flight);
     session.recording = begin_recording(session.scenario.lesson);
     session.track = begin_track(session.scenario, session.attempt);
+    session.recording.changes.reserve(60 * roomy_s);
+    session.recording.hashes.reserve(roomy_s);
+    session.track.points.reserve(roomy_s * second_ticks / track_interval_ticks);
+    session.peeks.reserve(roomy_s);
     return session;
+}
+
+void watch(FlightSession& session, const Display& display, bool peek) {
+    if (session.attempt.end != End::none) return;
+    AidsUsed& aids = session.aids;
+    aids.magnifier |= display.magnifier;
+    aids.lamp_letters |= display.magnifier && display.lamp_letters;
+    aids.lamp_shapes |= display.magnifier && display.lamp_shapes;
+    aids.side_profile |= display.side_profile;
+    aids.eyes_outside |= display.eyes_outside;
+    aids.covered.airspeed |= display.covered.airspeed;
+    aids.covered.altimeter |= display.covered.altimeter;
+    aids.covered.vertical_speed |= display.covered.vertical_speed;
+    aids.covered.power |= display.covered.power;
+
+    const bool looks = peek && display.eyes_outside;
+    if (looks && !session.peeking) session.peeks.push_back({session.attempt.tick, 0});
+    session.peeking = looks;
 }
 
 Events tick_session(FlightSession& session, const Controls& controls) {
     session.before = session.attempt.flight;
     const Events events = tick(session.scenario, session.attempt, controls);
     session.instruments = advance_instruments(session.instruments, session.attempt.flight);
+    session.stalling = stall_warning(session.scenario, session.attempt)
+                           ? warning_lasts_ticks
+                           : std::max<std::int64_t>(session.stalling - 1, 0);
+    if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
     record(session.recording, controls, session.attempt);
     extend(session.track, session.scenario, session.attempt, events);
     if (events.scoring_ended)

@@ -1,9 +1,12 @@
+#include <cmath>
+
 #include "base/interpolate.h"
 #include "base/units.h"
 #include "lesson/attempt.h"
 #include "review/words.h"
 #include "ui/format.h"
 #include "ui/input.h"
+#include "ui/sky_view.h"
 #include "ui/views.h"
 
 namespace slopewise {
@@ -23,13 +26,23 @@ FlightState blended(const FlightSession& session, double blend) {
 
 RunwayView runway_view(const Runway& runway) {
     const AimingPointMarking marking = aiming_point_marking(runway.length_m);
-    return {runway.length_m,  runway.width_m,  runway.slope,        runway.aim_distance_m,
-            marking.length_m, marking.width_m, marking.inner_gap_m, runway.designator};
+    return {runway.length_m,
+            runway.width_m,
+            runway.slope,
+            runway.aim_distance_m,
+            marking.length_m,
+            marking.width_m,
+            marking.inner_gap_m,
+            runway.designator,
+            runway.edge_lights,
+            runway.approach_lights,
+            countryside_view(runway.countryside)};
 }
 
 SceneView scene_view(const FlightSession& session, double blend) {
     const Scenario& scenario = session.scenario;
     const FlightState flight = blended(session, blend);
+    const LightFaults faults = light_faults(scenario, session.attempt.conditions);
     const Point3 eye = eye_position(scenario.aircraft, flight);
     SceneView scene;
     scene.camera = {eye.x_m, eye.y_m, eye.z_m, flight.pitch_rad - view_depression_rad,
@@ -38,54 +51,84 @@ SceneView scene_view(const FlightSession& session, double blend) {
     scene.lamp_count = scenario.lights.count;
     for (int i = 0; i < scenario.lights.count; ++i) {
         const LightUnit& unit = scenario.lights.units[static_cast<std::size_t>(i)];
-        scene.lamps[static_cast<std::size_t>(i)] = {unit.lens.x_m, unit.lens.y_m, unit.lens.z_m,
-                                                    unit_white_fraction(unit, eye), unit_faces(unit, eye)};
+        scene.lamps[static_cast<std::size_t>(i)] = {unit.lens.x_m,
+                                                    unit.lens.y_m,
+                                                    unit.lens.z_m,
+                                                    unit_white_fraction(scenario.lights, i, eye, faults),
+                                                    unit_shows(scenario.lights, i, eye, faults),
+                                                    lamp_brightness(scenario.lesson.outlook, unit.lens, eye)};
     }
+    scene.sky = sky_view(scenario, time_s(session.attempt) + blend * tick_s);
     scene.look_over_rad = scenario.aircraft.geometry.look_over_rad;
     scene.body_pitch_rad = flight.pitch_rad;
     return scene;
 }
 
-InstrumentsView instruments_view(const FlightSession& session) {
-    const Scenario& scenario = session.scenario;
+// Arcs are painted on the dial, for the greatest mass whatever is flown.
+double dial_stall_kt(const Aircraft& aircraft, int flap) {
+    Aircraft heaviest = aircraft;
+    heaviest.mass_kg = aircraft.most_mass_kg;
+    return kt_from_mps(stall_speed_mps(heaviest, flap));
+}
+
+// What the dials and levers are labelled with.
+void instrument_words(const Scenario& scenario, InstrumentsView& view) {
     const Aircraft& aircraft = scenario.aircraft;
-    const TrackPoint now = observe(scenario, session.attempt);
-    InstrumentsView view;
-    view.airspeed_kt = kt_from_mps(now.cas_mps);
+    const int landing = landing_flap(aircraft);
+    view.flap_names.clear();
+    for (int i = 0; i < aircraft.flap_count; ++i)
+        view.flap_names.push_back(aircraft.flaps[static_cast<std::size_t>(i)].name);
+    view.vs0_kt = dial_stall_kt(aircraft, landing);
+    view.vs1_kt = dial_stall_kt(aircraft, 0);
+    view.vfe_kt = kt_from_mps(aircraft.flaps[static_cast<std::size_t>(landing)].max_speed_mps);
+    view.vno_kt = kt_from_mps(aircraft.normal_max_mps);
+    view.vne_kt = kt_from_mps(aircraft.never_exceed_mps);
+    view.target_kt = kt_from_mps(scenario.lesson.target_cas_mps);
+}
+
+void instruments_view(const FlightSession& session, const TrackPoint& now, InstrumentsView& view) {
+    const auto shown_mps = shown_airspeed_mps(session.scenario, session.attempt.conditions, now.cas_mps);
+    view.airspeed_blank = !shown_mps;
+    view.airspeed_kt = kt_from_mps(shown_mps.value_or(0.0));
     view.altitude_ft = ft_from_m(now.wheel_height_m);  // set to read height above the threshold
     view.vertical_speed_fpm = fpm_from_mps(session.instruments.vertical_speed_mps);
     view.power_percent = 100.0 * now.power;
     view.lever_percent = 100.0 * now.lever;
     view.flap_index = now.flap_setting;
     view.flap_position = now.flap_position;
-    for (int i = 0; i < aircraft.flap_count; ++i)
-        view.flap_names.push_back(aircraft.flaps[static_cast<std::size_t>(i)].name);
     view.trim = now.trim;
     view.stick = now.stick;
-    view.stall_warning = stall_warning(scenario, session.attempt);
-    view.vs0_kt = kt_from_mps(stall_speed_mps(aircraft, landing_flap(aircraft)));
-    view.vs1_kt = kt_from_mps(stall_speed_mps(aircraft, 0));
-    view.vfe_kt = kt_from_mps(aircraft.flaps[static_cast<std::size_t>(landing_flap(aircraft))].max_speed_mps);
-    view.vno_kt = kt_from_mps(aircraft.normal_max_mps);
-    view.vne_kt = kt_from_mps(aircraft.never_exceed_mps);
-    view.target_kt = kt_from_mps(scenario.lesson.target_cas_mps);
-    return view;
+    view.stall_warning = session.stalling > 0;
 }
 
-std::string caption_words(const FlightSession& session, const InstrumentsView& instruments) {
-    if (instruments.stall_warning) return "Stall warning: lower the nose";
+void caption_words(const FlightSession& session, const InstrumentsView& instruments, std::string& words) {
+    words.clear();
+    if (instruments.stall_warning) {
+        words = "Stall warning: lower the nose";
+        return;
+    }
+    if (instruments.airspeed_blank || instruments.covered.airspeed) return;
     const auto flap = static_cast<std::size_t>(instruments.flap_index);
     const double limit_kt = kt_from_mps(session.scenario.aircraft.flaps[flap].max_speed_mps);
-    if (instruments.airspeed_kt > limit_kt)
-        return "Too fast for this flap: limit " + number_words(limit_kt) + " kt";
-    return {};
+    if (instruments.airspeed_kt <= limit_kt) return;
+    words = "Too fast for this flap: limit ";
+    words.append(number_words(limit_kt)).append(" kt");
 }
 
-std::string status_words(const FlightSession& session) {
+const char* status_words(const FlightSession& session) {
     if (session.attempt.end == End::went_around) return "Going around, unscored";
     if (session.attempt.on_ground) return "On the ground, unscored";
     if (session.attempt.end != End::none) return "Unscored: land or go around";
-    return {};
+    return "";
+}
+
+// "view 40 degrees across, 0.6 of true size".
+std::string view_words(const Display& display) {
+    const std::string words = "view " + number_words(horizontal_fov_deg) + "\u00b0 across";
+    const double share = share_of_true_size(display);
+    if (share == 0) return words;
+    return words +
+           (std::abs(share - 1.0) < 0.05 ? ", true size" : ", " + number_words(share, 1) + " of true size");
 }
 
 }  // namespace
@@ -102,20 +145,35 @@ std::string setup_words(const Scenario& scenario) {
     return words;
 }
 
-FlightView flight_view(const FlightSession& session, const Settings& settings, double blend) {
-    FlightView view;
+void flight_words(const FlightSession& session, const Settings& settings, FlightView& view) {
+    view.setup = setup_words(session.scenario) + ", " + view_words(settings.display);
+    view.keys = key_hints(settings);
+    view.caption.reserve(64);
+    view.status.reserve(64);
+    view.can_mirror = session.scenario.lesson.start.offset_rad != 0.0;
+    instrument_words(session.scenario, view.instruments);
+    side_profile_words(session.scenario, view.side_profile);
+}
+
+void flight_view(const FlightSession& session, const Settings& settings, bool peek, double blend,
+                 FlightView& view) {
+    const Display& display = settings.display;
+    const TrackPoint now = observe(session.scenario, session.attempt);
     view.scene = scene_view(session, blend);
-    view.instruments = instruments_view(session);
+    view.scene.magnifier = display.magnifier;
+    view.scene.lamp_letters = display.lamp_letters;
+    view.scene.lamp_shapes = display.lamp_shapes;
+    view.scene.reduced_motion = display.reduced_motion;
+    view.instruments.covered = display.covered;
+    view.panel_dark = display.eyes_outside && !peek;
+    instruments_view(session, now, view.instruments);
     view.paused = session.paused;
     view.scored = session.attempt.end == End::none;
     view.status = status_words(session);
-    view.caption = caption_words(session, view.instruments);
-    view.setup =
-        setup_words(session.scenario) + ", view " + number_words(horizontal_fov_deg) + "\u00b0 across";
-    view.lights = light_picture(session.scenario, observe(session.scenario, session.attempt).white_fraction);
-    view.keys = key_hints(settings);
-    view.can_mirror = session.scenario.lesson.start.offset_rad != 0.0;
-    return view;
+    caption_words(session, view.instruments, view.caption);
+    light_picture(session.scenario, now.white_fraction, view.lights);
+    if (display.side_profile) side_profile_view(session, now, view.side_profile);
+    else view.side_profile.flown.clear();
 }
 
 }  // namespace slopewise

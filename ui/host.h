@@ -25,6 +25,9 @@ public:
     virtual std::string load(std::string_view key) = 0;
     virtual void save(std::string_view key, std::string_view text) = 0;
 
+    // The machine asks for less motion on the screen.
+    virtual bool prefers_reduced_motion() { return false; }
+
     // Hands a file to the user: a download, or a file beside the program.
     virtual void offer_file(std::string_view name, std::string_view media_type, std::string_view text) = 0;
 

@@ -83,6 +83,7 @@ Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, i
     move_stick(hands, raw, settings.up_key_pushes.value_or(true), dt_s);
     move_lever(hands, raw, dt_s);
     step_flap(hands, raw, flap_count);
+    hands.key_peeks = raw.is_held(Key::v);
     hands.at.trim = clamp(hands.at.trim + direction(raw, Key::u, Key::j) * trim_rate_ps * dt_s, -1.0, 1.0);
 
     Wishes wishes;
@@ -90,6 +91,7 @@ Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, i
     if (raw.was_pressed(Key::g)) wishes.actions.push_back(GoAround{});
     if (raw.was_pressed(Key::p) || raw.was_pressed(Key::space) || raw.was_pressed(Key::escape))
         wishes.actions.push_back(TogglePause{});
+    if (raw.was_pressed(Key::h)) wishes.actions.push_back(OpenScreenAndHelp{});
     if (raw.was_pressed(Key::s)) wishes.actions.push_back(ToggleSound{});
     if (raw.was_pressed(Key::n)) wishes.actions.push_back(RestartSame{});
     if (raw.was_pressed(Key::m)) wishes.actions.push_back(RestartMirrored{});
@@ -105,6 +107,7 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::one, ChooseDistance{1});
         on(Key::two, ChooseDistance{2});
         on(Key::three, ChooseDistance{3});
+        on(Key::h, OpenScreenAndHelp{});
     } else if (screen == Screen::stick_sense) {  // the question is answered by the very key
         on(Key::up, AnswerStickSense{true});
         on(Key::down, AnswerStickSense{false});
@@ -114,21 +117,30 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::o, FlyOn{});
         on(Key::c, SaveTrack{});
     }
-    if (screen != Screen::choices) on(Key::escape, GoToChoices{});
+    if (screen == Screen::screen_and_help) {
+        on(Key::escape, CloseScreenAndHelp{});
+        on(Key::h, CloseScreenAndHelp{});
+    } else if (screen != Screen::choices) {
+        on(Key::escape, GoToChoices{});
+    }
     return actions;
 }
 
 std::vector<KeyHint> key_hints(const Settings& settings) {
     const bool pushes = settings.up_key_pushes.value_or(true);
-    return {{"\u2191 \u2193", pushes ? "stick: nose down / nose up" : "stick: nose up / nose down"},
-            {"E D", "more / less power"},
-            {"F R", "flap down / up a step"},
-            {"U J", "trim nose up / down"},
-            {"G", "go around: full power"},
-            {"X", "close the throttle"},
-            {"P", "pause"},
-            {"N M", "same again / mirror start"},
-            {"S", "sound on / off"}};
+    std::vector<KeyHint> hints{
+        {"\u2191 \u2193", pushes ? "stick: nose down / nose up" : "stick: nose up / nose down"},
+        {"E D", "more / less power"},
+        {"F R", "flap down / up a step"},
+        {"U J", "trim nose up / down"},
+        {"G", "go around: full power"},
+        {"X", "close the throttle"},
+        {"P H", "pause / screen and help"},
+        {"N M", "same again / mirror start"},
+        {"S", "sound on / off"}};
+    // Needed only while the panel is dark; then it is a key of the hands.
+    if (settings.display.eyes_outside) hints.insert(hints.begin() + 4, {"V", "hold: look at the panel"});
+    return hints;
 }
 
 }  // namespace slopewise

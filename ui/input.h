@@ -14,7 +14,32 @@
 namespace slopewise {
 
 // The keys the program knows, named by their place on a common keyboard.
-enum class Key { up, down, e, d, r, f, u, j, g, x, p, s, n, m, c, o, one, two, three, space, escape, count };
+enum class Key {
+    up,
+    down,
+    e,
+    d,
+    r,
+    f,
+    u,
+    j,
+    g,
+    x,
+    p,
+    s,
+    n,
+    m,
+    c,
+    o,
+    one,
+    two,
+    three,
+    space,
+    escape,
+    h,
+    v,
+    count
+};
 
 struct RawInput {
     double wall_s = 0.0;  // a clock that never runs back
@@ -35,6 +60,9 @@ struct Hands {
     bool mouse_has_stick = false;
     bool controller_has_stick = false;  // from its first movement until a stick key is used
     double last_wall_s = 0.0;
+    bool key_peeks = false, finger_peeks = false;  // the panel is looked at
+
+    bool peek() const { return key_peeks || finger_peeks; }
 };
 
 struct Wishes {

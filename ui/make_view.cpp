@@ -25,22 +25,33 @@ SoundView sound_view(const FlightView& flight, const Settings& settings) {
 
 }  // namespace
 
-View make_view(const App& app) {
-    View view;
+void make_view(const App& app, View& view) {
     view.caution = cautions;
     view.version = SLOPEWISE_VERSION;
+    view.display = app.settings.display;
     view.notice = app.notice;
+    view.sound = {};
     switch (app.screen) {
     case Screen::choices: view.choice = choice_view(app.choice, shown_scenario(app)); break;
     case Screen::stick_sense: break;
     case Screen::briefing: view.briefing = briefing_view(shown_scenario(app), app.settings); break;
     case Screen::flight:
-        view.flight = flight_view(*app.flight, app.settings, app.clock.fraction());
+        if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
+        view.edition = app.edition;
+        flight_view(*app.flight, app.settings, app.hands.peek(), app.clock.fraction(), view.flight);
         view.sound = sound_view(view.flight, app.settings);
         break;
     case Screen::summary: view.summary = summary_view(*app.flight); break;
+    case Screen::screen_and_help:
+        view.screen_and_help = screen_and_help_view(app.settings, app.after_help == Screen::flight);
+        break;
     }
-    view.mirror = make_mirror(app.screen, view);
+    make_mirror(app.screen, view, view.mirror);
+}
+
+View make_view(const App& app) {
+    View view;
+    make_view(app, view);
     return view;
 }
 

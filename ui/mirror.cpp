@@ -1,6 +1,8 @@
 #include "ui/mirror.h"
 
+#include <array>
 #include <cmath>
+#include <string_view>
 
 #include "ui/format.h"
 
@@ -29,18 +31,33 @@ std::string briefing_text(const BriefingView& briefing) {
     return text;
 }
 
-std::string flight_text(const FlightView& flight) {
-    std::string text = "Flying. " + flight.setup + "\n";
-    if (flight.paused) text += "Paused.\n";
-    return text + flight.status + "\n" + flight.caption;
+// In flight the words are written into the memory of the last frame's.
+void flight_text(const FlightView& flight, std::string& text) {
+    text.append("Flying. ").append(flight.setup).append("\n");
+    if (flight.paused) text.append("Paused.\n");
+    if (flight.panel_dark) text.append("The panel is dark: hold V to look at it.\n");
+    text.append(flight.status).append("\n").append(flight.caption);
 }
 
-std::string instruments_text(const FlightView& flight) {
+void reading(std::string_view name, bool covered, bool blank, double value, std::string_view unit,
+             std::string& text) {
+    text.append(name).append(" ");
+    if (covered) text.append("covered");
+    else if (blank) text.append("no reading");
+    else text.append(number_words(value)).append(unit);
+    text.append("\n");
+}
+
+void instruments_text(const FlightView& flight, std::string& text) {
     const InstrumentsView& shown = flight.instruments;
-    return "Airspeed " + number_words(shown.airspeed_kt) + " kt\nHeight " + number_words(shown.altitude_ft) +
-           " ft\nVertical speed " + number_words(10.0 * std::round(shown.vertical_speed_fpm / 10.0)) +
-           " ft/min\nPower " + number_words(shown.power_percent) + " %\nFlap " +
-           shown.flap_names[static_cast<std::size_t>(shown.flap_index)] + "\nLights " + flight.lights.words;
+    const Covers& covered = shown.covered;
+    const double tens_fpm = 10.0 * std::round(shown.vertical_speed_fpm / 10.0);
+    reading("Airspeed", covered.airspeed, shown.airspeed_blank, shown.airspeed_kt, " kt", text);
+    reading("Height", covered.altimeter, false, shown.altitude_ft, " ft", text);
+    reading("Vertical speed", covered.vertical_speed, false, tens_fpm, " ft/min", text);
+    reading("Power", covered.power, false, shown.power_percent, " %", text);
+    text.append("Flap ").append(shown.flap_names[static_cast<std::size_t>(shown.flap_index)]);
+    text.append("\nLights ").append(flight.lights.words);
 }
 
 std::string gate_text(const GateRow& gate) {
@@ -63,23 +80,51 @@ std::string summary_text(const SummaryView& summary) {
     return text;
 }
 
-std::string screen_text(Screen screen, const View& view) {
-    const std::string text = view.notice.empty() ? "" : view.notice + "\n";
-    switch (screen) {
-    case Screen::choices: return text + choices_text(view);
-    case Screen::stick_sense:
-        return text + "Which key should lower the nose? Press it: the up key or the down key.";
-    case Screen::briefing: return text + briefing_text(view.briefing);
-    case Screen::flight: return text + flight_text(view.flight);
-    case Screen::summary: return text + summary_text(view.summary);
-    }
+std::string on_off(std::string_view what, bool on) { return std::string(what) + (on ? ": on\n" : ": off\n"); }
+
+std::string screen_and_help_text(const View& view) {
+    constexpr std::array<std::string_view, 3> looks{"standard", "high contrast", "night"};
+    const Display& d = view.display;
+    std::string text =
+        "Screen and help.\nLook: " + std::string(looks[static_cast<std::size_t>(d.look)]) + "\n";
+    text +=
+        on_off("Projector text", d.projector_text) + on_off("Less motion", d.reduced_motion) +
+        on_off("Eyes outside", d.eyes_outside) + on_off("Side profile", d.side_profile) +
+        on_off("Magnifier", d.magnifier) + on_off("Letters in the magnifier", d.lamp_letters) +
+        on_off("Shapes in the magnifier", d.lamp_shapes) + on_off("Airspeed covered", d.covered.airspeed) +
+        on_off("Altimeter covered", d.covered.altimeter) +
+        on_off("Vertical speed covered", d.covered.vertical_speed) + on_off("Power covered", d.covered.power);
+    text += "Screen width: " + number_words(d.screen_width_cm) +
+            " cm\nViewing distance: " + number_words(d.viewing_distance_cm) + " cm\n" +
+            view.screen_and_help.true_size + "\n";
+    for (const std::string& line : view.screen_and_help.help) text += line + "\n";
+    for (const KeyHint& hint : view.screen_and_help.keys) text += hint.key + ": " + hint.meaning + "\n";
     return text;
+}
+
+void screen_text(Screen screen, const View& view, std::string& text) {
+    if (!view.notice.empty()) text.append(view.notice).append("\n");
+    switch (screen) {
+    case Screen::choices: text += choices_text(view); break;
+    case Screen::stick_sense:
+        text += "Which key should lower the nose? Press it: the up key or the down key.";
+        break;
+    case Screen::briefing: text += briefing_text(view.briefing); break;
+    case Screen::flight: flight_text(view.flight, text); break;
+    case Screen::summary: text += summary_text(view.summary); break;
+    case Screen::screen_and_help: text += screen_and_help_text(view); break;
+    }
 }
 
 }  // namespace
 
-Mirror make_mirror(Screen screen, const View& view) {
-    return {screen_text(screen, view), screen == Screen::flight ? instruments_text(view.flight) : ""};
+void make_mirror(Screen screen, const View& view, Mirror& mirror) {
+    mirror.screen.reserve(512);
+    mirror.instruments.reserve(256);
+    mirror.screen.clear();
+    mirror.instruments.clear();
+    screen_text(screen, view, mirror.screen);
+    if (screen == Screen::flight) instruments_text(view.flight, mirror.instruments);
 }
 
 }  // namespace slopewise

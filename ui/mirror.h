@@ -5,7 +5,8 @@
 
 namespace slopewise {
 
-// In flight only what changes rarely is told (status, calls), so that a reader is not flooded.
-Mirror make_mirror(Screen screen, const View& view);
+// Written over what the mirror held. In flight only what changes rarely is told (status, calls), so that a
+// reader is not flooded.
+void make_mirror(Screen screen, const View& view, Mirror& mirror);
 
 }  // namespace slopewise

@@ -16,15 +16,64 @@ std::size_t sense_index(const Settings& settings) {
     return *settings.up_key_pushes ? 1 : 2;
 }
 
+constexpr std::array<std::string_view, 3> looks{"standard", "high_contrast", "night"};
+
+// Every switch of the display under its key.
+template <class AnyDisplay, class Use>
+void each_switch(AnyDisplay& display, Use use) {
+    use("projector_text", display.projector_text);
+    use("reduced_motion", display.reduced_motion);
+    use("eyes_outside", display.eyes_outside);
+    use("side_profile", display.side_profile);
+    use("magnifier", display.magnifier);
+    use("lamp_letters", display.lamp_letters);
+    use("lamp_shapes", display.lamp_shapes);
+    use("covered_airspeed", display.covered.airspeed);
+    use("covered_altimeter", display.covered.altimeter);
+    use("covered_vertical_speed", display.covered.vertical_speed);
+    use("covered_power", display.covered.power);
+}
+
+std::string field(std::string_view key, std::string_view value) {
+    return ", \"" + std::string(key) + "\": " + std::string(value);
+}
+
+std::string quoted_field(std::string_view key, std::string_view name) {
+    return field(key, "\"" + std::string(name) + "\"");
+}
+
+std::string display_text(const Display& display) {
+    std::string text = quoted_field("look", looks[static_cast<std::size_t>(display.look)]);
+    each_switch(display,
+                [&](std::string_view key, bool on) { text += quoted_field(key, switches[on ? 1 : 0]); });
+    return text + field("screen_width_cm", number_text(display.screen_width_cm)) +
+           field("viewing_distance_cm", number_text(display.viewing_distance_cm));
+}
+
+Display read_display(Fields& fields, bool prefers_reduced_motion) {
+    Display display;
+    display.reduced_motion = prefers_reduced_motion;
+    if (fields.has("look")) display.look = static_cast<Look>(fields.one_of("look", looks));
+    each_switch(display, [&](std::string_view key, bool& on) {
+        if (fields.has(key)) on = fields.one_of(key, switches) == 1;
+    });
+    display.screen_width_cm = fields.number_or("screen_width_cm", 0, {0, most_screen_width_cm});
+    display.viewing_distance_cm = fields.number_or("viewing_distance_cm", 0, {0, most_viewing_distance_cm});
+    return display;
+}
+
 }  // namespace
 
 std::string settings_text(const Settings& settings) {
     return "{\"kind\": \"settings\", \"stick_sense\": \"" + std::string(senses[sense_index(settings)]) +
-           "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"}\n";
+           "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"" +
+           display_text(settings.display) + "}\n";
 }
 
-Result<Settings> parse_settings(std::string_view text) {
-    if (text.empty()) return success(Settings{});
+Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_motion) {
+    Settings settings;
+    settings.display.reduced_motion = prefers_reduced_motion;
+    if (text.empty()) return success(settings);
     const std::string name = "kept settings";
     Result<JsonNode> parsed = parse_json(text, name);
     if (!parsed.ok()) return failure<Settings>(std::move(parsed.problems));
@@ -32,11 +81,10 @@ Result<Settings> parse_settings(std::string_view text) {
     Fields fields(*parsed.value, name, "", problems);
     fields.text("kind");
     const std::size_t sense = fields.one_of("stick_sense", senses);
-    const bool sound = fields.one_of("sound", switches) == 1;
+    settings.sound = fields.one_of("sound", switches) == 1;
+    settings.display = read_display(fields, prefers_reduced_motion);
     fields.finish();
     if (!problems.empty()) return failure<Settings>(std::move(problems));
-    Settings settings;
-    settings.sound = sound;
     if (sense != 0) settings.up_key_pushes = sense == 1;
     return success(settings);
 }

@@ -6,19 +6,22 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "ui/display.h"
 
 namespace slopewise {
 
 struct Settings {
     std::optional<bool> up_key_pushes;  // the up key lowers the nose, as a stick pushed forward; unset: ask
     bool sound = true;
+    Display display{};
 };
 
 inline constexpr std::string_view settings_key = "slopewise-settings";
 
 std::string settings_text(const Settings& settings);
 
-// An empty text gives the defaults; a damaged one its problems.
-Result<Settings> parse_settings(std::string_view text);
+// An empty text gives the defaults; a damaged one its problems. What an older text does not say has its
+// default, which for reduced motion is what the machine prefers.
+Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_motion = false);
 
 }  // namespace slopewise

@@ -8,11 +8,8 @@
 namespace slopewise {
 namespace {
 
-ProfilePoint profile_point(const Scenario& scenario, const TrackPoint& point) {
-    ProfilePoint shown;
-    shown.distance_nm = nm_from_m(point.distance_m);
-    shown.height_ft = ft_from_m(point.eye_height_m);
-    shown.airspeed_kt = kt_from_mps(point.cas_mps);
+ProfilePoint profile_point_with_lights(const Scenario& scenario, const TrackPoint& point) {
+    ProfilePoint shown = profile_point(point);
     const std::vector<double> lamps = light_picture(scenario, point.white_fraction).white_fraction;
     for (std::size_t i = 0; i < shown.white_fraction.size(); ++i)
         shown.white_fraction[i] = i < lamps.size() ? lamps[i] : -1.0;
@@ -74,8 +71,9 @@ std::vector<ShareBar> tolerance_bars(const Scenario& scenario, const Summary& su
 
 std::vector<ShareBar> light_bars(const Summary& summary) {
     std::vector<ShareBar> bars;
-    for (int white = 4; white >= 0; --white)
-        bars.push_back(share_bar(light_words(white), summary.light_share[static_cast<std::size_t>(white)]));
+    for (int white = summary.light_units; white >= 0; --white)
+        bars.push_back(share_bar(light_words(white, summary.light_units, summary.light_kind),
+                                 summary.light_share[static_cast<std::size_t>(white)]));
     return bars;
 }
 
@@ -93,19 +91,8 @@ std::vector<std::string> definition_words(const Scenario& scenario, const Summar
 
 }  // namespace
 
-LightPicture light_picture(const Scenario& scenario, const std::array<double, 4>& from_inner) {
-    LightPicture picture;
-    int white = 0;
-    for (const double fraction : from_inner) {
-        if (fraction < 0.0) continue;
-        picture.white_fraction.push_back(fraction);
-        white += fraction > 0.5 ? 1 : 0;
-    }
-    picture.words = light_words(picture.white_fraction.empty() ? -1 : white);
-    // A bar on the left has its inner unit rightmost.
-    if (scenario.surroundings.runway.lights.side == LightSite::Side::left)
-        std::reverse(picture.white_fraction.begin(), picture.white_fraction.end());
-    return picture;
+ProfilePoint profile_point(const TrackPoint& point) {
+    return {nm_from_m(point.distance_m), ft_from_m(point.eye_height_m), kt_from_mps(point.cas_mps), {}};
 }
 
 SummaryView summary_view(const FlightSession& session) {
@@ -119,7 +106,7 @@ SummaryView summary_view(const FlightSession& session) {
         scenario.aircraft.name + ", " + scenario.surroundings.runway.name + ": " + setup_words(scenario);
     view.worst = worst_sentence(summary, session.track);
     for (std::size_t i = 0; i < session.track.scored; ++i)
-        view.profile.push_back(profile_point(scenario, session.track.points[i]));
+        view.profile.push_back(profile_point_with_lights(scenario, session.track.points[i]));
     view.path_deg = deg_from_rad(scenario.surroundings.runway.lights.nominal_path_rad);
     view.wedge_deg = deg_from_rad(lesson.tolerances.path_rad);
     view.floor_ft = ft_from_m(lesson.tolerances.path_floor_m);
@@ -133,6 +120,7 @@ SummaryView summary_view(const FlightSession& session) {
     view.in_tolerance = tolerance_bars(scenario, summary);
     view.light_pictures = light_bars(summary);
     view.definitions = definition_words(scenario, summary);
+    view.definitions.push_back(aids_words(session));
     view.can_fly_on = !session.attempt.at_rest && session.attempt.end != End::ground_short;
     view.can_mirror = lesson.start.offset_rad != 0.0;
     return view;

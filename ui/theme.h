@@ -1,5 +1,5 @@
 // The look: two materials (the window and paper), one type family in four sizes, an 8-unit grid.
-// Every colour and size on a screen comes from here, so a look is changed in one place.
+// Every colour and size on a screen comes from here and from palette.h, so a look is changed in one place.
 #pragma once
 
 #include <span>
@@ -7,34 +7,33 @@
 
 #include <imgui.h>
 
+#include "ui/palette.h"
+
 namespace slopewise {
 
-struct Palette {
-    ImU32 paper, paper_edge, ink, ink_soft, rule;  // sheets
-    ImU32 accent, accent_ink;                      // one accent, and text upon it
-    ImU32 good, attention;                         // blue and orange, always beside a word or a mark
-    ImU32 band;                                    // tolerance fill in plots
-    ImU32 lamp_red, lamp_white;                    // the lights alone
-    ImU32 shelf, shelf_edge, dial, dial_ink, dial_soft, needle;  // the instrument shelf
-};
-
-enum class TextSize { title, text, number, note };
+// Four sizes for all that is read, and one for the airspeed that the back row reads: digits alone.
+enum class TextSize { title, text, number, note, back_row };
 
 struct Theme {
     Palette colour{};
     float unit = 8;      // one grid step in pixels; all spacing is a multiple
-    float size[4] = {};  // pixel height of each TextSize
+    float size[5] = {};  // pixel height of each TextSize
     ImFont* regular = nullptr;
     ImFont* bold = nullptr;
 };
 
-// Loads the two fonts (TrueType or OpenType bytes, kept by the caller) into ImGui's atlas, once.
+// Loads the two fonts (TrueType or OpenType bytes, kept by the caller) into ImGui's atlas; again when the
+// ratio has changed.
 // `pixel_ratio` is device pixels per layout pixel, so that text is sharp on dense screens.
 void load_fonts(std::string_view regular, std::string_view bold, float pixel_ratio);
 
-// Sizes that follow the window; called once a frame before drawing. Smallest text is at least 3 % of
-// the window's height in a landscape window of projector size, and never under 11 pixels.
+// Sizes that follow the window; called once a frame before drawing. The smallest text is at least 3 % of
+// the height of a landscape window, and never under 14 pixels.
 void fit_theme(float window_width, float window_height);
+
+// The colours, and whether text is made for a projector: then the smallest is 3.6 % of the height of a
+// landscape window, and 3 % of that of an upright one whose width has room for it. Holds until changed.
+void wear_look(Look look, bool projector_text);
 
 const Theme& theme();
 

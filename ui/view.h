@@ -3,8 +3,11 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <string>
 #include <vector>
+
+#include "ui/display.h"
 
 namespace slopewise {
 
@@ -18,12 +21,40 @@ struct CameraView {
     double horizontal_fov_rad = 0;  // full angle between the left and right edges
 };
 
+// The kind of country around a runway and the seed by which it is laid out.
+struct CountrysideView {
+    enum class Kind { farmland, woodland, coast };
+
+    Kind kind = Kind::farmland;
+    std::uint64_t seed = 1;
+
+    friend bool operator==(const CountrysideView&, const CountrysideView&) = default;
+};
+
 struct RunwayView {
     double length_m = 0, width_m = 0;
     double slope = 0;           // tangent, positive up in the landing direction
     double aim_distance_m = 0;  // threshold to the beginning of the aiming-point marking
     double aim_mark_length_m = 0, aim_mark_width_m = 0, aim_mark_gap_m = 0;  // gap between inner sides
     std::string designator;                                                  // "27"
+    bool edge_lights = false, approach_lights = false;
+    CountrysideView countryside{};
+
+    friend bool operator==(const RunwayView&, const RunwayView&) = default;
+};
+
+// The light of the hour, the air and the weather, in finished figures.
+struct SkyView {
+    enum class Light { day, low_sun, dusk, night };
+
+    Light light = Light::day;
+    bool ground_lights = true;  // houses, roads and villages lit at dusk and night
+    bool overcast = false, rain = false;
+    double visibility_m = 30000;  // meteorological
+    double threshold_lux = 1e-4;  // least illuminance at the eye that is noticed as a light
+    double lights_setting = 1;    // share of full intensity at which runway lights are run
+    double headwind_mps = 0;      // at the windsock
+    double time_s = 0;            // since the start, for what moves outside
 };
 
 // One lamp unit of the visual-approach lights as the eye sees it now.
@@ -31,6 +62,8 @@ struct LampView {
     double x_m = 0, y_m = 0, z_m = 0;
     double white_fraction = 0;  // 0 red ... 1 white
     bool shows = false;         // false: out, or seen from behind
+    // Decades of illuminance at the eye above the least that is noticed (Allard's law): 0 or less, unseen.
+    double brightness = 3;
 };
 
 struct SceneView {
@@ -40,17 +73,23 @@ struct SceneView {
     int lamp_count = 0;
     double look_over_rad = 0;   // angle below the body axis down to the nose line, positive
     double body_pitch_rad = 0;  // the nose line sits at body_pitch_rad - look_over_rad above the horizon
-    double visibility_m = 30000;
+    SkyView sky;
+    bool reduced_motion = false;  // nothing outside moves by itself, no rain on the screen
+    bool magnifier = true;        // the lights' inset, where they are too close together to be told apart
+    bool lamp_letters = false;    // R and W beside the lamps of the magnifier
+    bool lamp_shapes = false;     // red as rings, white as discs, in the magnifier
 };
 
 // ---- the instrument shelf ----
 
 struct InstrumentsView {
     double airspeed_kt = 0, altitude_ft = 0, vertical_speed_fpm = 0;  // as the instruments show them
-    double power_percent = 0;                                         // what the engine gives now
-    double lever_percent = 0;                                         // where the throttle lever stands
-    int flap_index = 0;                                               // where the flap lever stands
-    double flap_position = 0;  // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
+    Covers covered;
+    bool airspeed_blank = false;  // failed: no hand, no number
+    double power_percent = 0;     // what the engine gives now
+    double lever_percent = 0;     // where the throttle lever stands
+    int flap_index = 0;           // where the flap lever stands
+    double flap_position = 0;     // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
     std::vector<std::string> flap_names;
     double trim = 0;   // -1 nose down ... +1 nose up
     double stick = 0;  // -1 pushed ... +1 pulled, measured from the trimmed position
@@ -106,6 +145,28 @@ struct BriefingView {
     std::vector<KeyHint> keys;
 };
 
+struct ProfilePoint {
+    double distance_nm = 0;  // to the aim point along the ground
+    double height_ft = 0;    // of the eye above the aim point
+    double airspeed_kt = 0;
+    std::array<double, 4> white_fraction{};  // left to right; -1 where a unit shows nothing
+};
+
+// The path that is to be flown, and how far from it is good enough.
+struct PathView {
+    double path_deg = 3;     // nominal angle
+    double wedge_deg = 0.5;  // half-width of the tolerance wedge
+    double floor_ft = 30;    // and its least half-height
+};
+
+// The approach from the side while it is flown; no flown points: it is not shown.
+struct SideProfileView : PathView {
+    double far_nm = 3;                  // where the approach began
+    std::vector<double> sector_deg;     // angles at which the lights' picture changes, lowest first
+    std::vector<LightPicture> sectors;  // below the lowest of them, between them, above the highest
+    std::vector<ProfilePoint> flown;    // as it came; the last is where it is now
+};
+
 struct FlightView {
     SceneView scene;
     InstrumentsView instruments;
@@ -117,16 +178,11 @@ struct FlightView {
     LightPicture lights;  // what they show now, for the text mirror
     std::vector<KeyHint> keys;
     bool can_mirror = false;
+    bool panel_dark = false;  // eyes outside, and no peek now
+    SideProfileView side_profile;
 };
 
 // ---- the deviation summary ----
-
-struct ProfilePoint {
-    double distance_nm = 0;  // to the aim point along the ground
-    double height_ft = 0;    // of the eye above the aim point
-    double airspeed_kt = 0;
-    std::array<double, 4> white_fraction{};  // left to right; -1 where a unit shows nothing
-};
 
 struct GateRow {
     std::string height;         // "500 ft"
@@ -147,15 +203,12 @@ struct ShareBar {         // one row of "share of time"
     std::string value;    // "84 %"
 };
 
-struct SummaryView {
+struct SummaryView : PathView {
     std::string title;  // "Deviation summary"
     std::string ended;  // "Scoring ended at 50 ft wheel height, 0.18 NM from the aim point"
     std::string setup;
     std::string worst;  // the one sentence naming the worst moment
     std::vector<ProfilePoint> profile;
-    double path_deg = 3;                             // nominal angle
-    double wedge_deg = 0.5;                          // half-width of the tolerance wedge
-    double floor_ft = 30;                            // and its least half-height
     double target_kt = 0, slow_kt = 0, fast_kt = 0;  // speed band: target - slow ... target + fast
     double worst_distance_nm = -1;                   // where the worst moment was; negative: none
     std::vector<GateRow> gates;
@@ -165,6 +218,15 @@ struct SummaryView {
     std::vector<std::string> definitions;  // what was measured, against what
     bool can_fly_on = false;
     bool can_mirror = false;
+};
+
+// ---- how it is shown ----
+
+struct ScreenAndHelpView {
+    std::string true_size;          // what the stated size and distance make of the view's angles
+    std::vector<std::string> help;  // short sentences, for who needs a hand
+    std::vector<KeyHint> keys;
+    bool in_flight = false;  // it was opened from a flight, which waits
 };
 
 // How the flight sounds now.
@@ -183,11 +245,15 @@ struct Mirror {
     friend bool operator==(const Mirror&, const Mirror&) = default;
 };
 
+// Kept from frame to frame: what is made anew is written over what it held.
 struct View {
+    int edition = -1;  // of the words that stand through a flight
     ChoiceView choice;
     BriefingView briefing;
     FlightView flight;
     SummaryView summary;
+    ScreenAndHelpView screen_and_help;
+    Display display;
     std::vector<std::string> caution;  // the usual cautions, a sentence each
     SoundView sound;
     std::string version;

@@ -12,8 +12,19 @@ ChoiceView choice_view(const ApproachChoice& choice, const Scenario& scenario);
 
 BriefingView briefing_view(const Scenario& scenario, const Settings& settings);
 
-// `blend`: share of a tick past the last whole one, for the picture only.
-FlightView flight_view(const FlightSession& session, const Settings& settings, double blend);
+// What stands unchanged through a flight and its settings: the setup, the keys, names.
+void flight_words(const FlightSession& session, const Settings& settings, FlightView& view);
+
+// All the rest, written over what the view held, so that a steady frame takes no memory. `blend`: share of a
+// tick past the last whole one, for the picture only.
+void flight_view(const FlightSession& session, const Settings& settings, bool peek, double blend,
+                 FlightView& view);
+
+// What the side profile shows whatever is flown, and the path as flown so far.
+void side_profile_words(const Scenario& scenario, SideProfileView& view);
+void side_profile_view(const FlightSession& session, const TrackPoint& now, SideProfileView& view);
+
+ScreenAndHelpView screen_and_help_view(const Settings& settings, bool in_flight);
 
 SummaryView summary_view(const FlightSession& session);
 
@@ -21,10 +32,19 @@ SummaryView summary_view(const FlightSession& session);
 // one nearest the runway outwards, negative where it shows nothing.
 LightPicture light_picture(const Scenario& scenario, const std::array<double, 4>& from_inner);
 
+// The same, written over a picture; its words are made again only when another number of lamps is white.
+void light_picture(const Scenario& scenario, const std::array<double, 4>& from_inner, LightPicture& picture);
+
+// The lights as they look with so many units white: those set lowest turn white first.
+LightPicture picture_of(const Scenario& scenario, int white);
+
+// Distance, height and airspeed of a point of the track, without the lights.
+ProfilePoint profile_point(const TrackPoint& point);
+
+// "Aids: the magnifier. Covered: airspeed. Eyes outside: 4 peeks, 3.2 s in all."
+std::string aids_words(const FlightSession& session);
+
 // "3 NM, above the path, 10 kt headwind".
 std::string setup_words(const Scenario& scenario);
-
-// Across the view, fixed: stated on the screen, never changed silently (angles are what is taught).
-inline constexpr double horizontal_fov_deg = 40.0;
 
 }  // namespace slopewise

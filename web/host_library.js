@@ -16,6 +16,8 @@ addToLibrary({
         return hidden;
     },
 
+    slopewise_prefers_reduced_motion: () => (matchMedia("(prefers-reduced-motion: reduce)").matches ? 1 : 0),
+
     // Storage may be refused altogether (private windows): then nothing is kept, and nothing breaks.
     slopewise_load__deps: ["$stringToNewUTF8", "$UTF8ToString"],
     slopewise_load: (key) => {

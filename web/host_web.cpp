@@ -13,6 +13,7 @@ void slopewise_offer_file(const char* name, const char* media_type, const char* 
 void slopewise_show_mirror(const char* screen, const char* instruments);
 int slopewise_take_hidden();  // 1: the page was hidden since the last call
 void slopewise_watch_page();
+int slopewise_prefers_reduced_motion();  // 1: the browser says so
 }
 
 namespace slopewise {
@@ -40,6 +41,8 @@ public:
     void save(std::string_view key, std::string_view text) override {
         refused_ = slopewise_save(std::string(key).c_str(), std::string(text).c_str()) == 0;
     }
+
+    bool prefers_reduced_motion() override { return slopewise_prefers_reduced_motion() != 0; }
 
     void offer_file(std::string_view name, std::string_view media_type, std::string_view text) override {
         slopewise_offer_file(std::string(name).c_str(), std::string(media_type).c_str(),

@@ -50,7 +50,7 @@ std::vector<KeyHint> keys() {
             {"U J", "trim nose up / down"},
             {"G", "go around: full power"},
             {"X", "close the throttle"},
-            {"P", "pause"},
+            {"P H", "pause / screen and help"},
             {"N M", "same again / mirror start"},
             {"S", "sound on / off"}};
 }
@@ -202,6 +202,15 @@ View sample_view() {
     view.briefing = briefing();
     view.flight = flight();
     view.summary = summary();
+    view.screen_and_help.true_size =
+        "For true size the view of 40\u00b0 would have to be 44 cm wide; it is shown at 0.8 of that.";
+    view.screen_and_help.help = {
+        "With eyes outside the panel is dark. Hold V, or a finger on the dials, to look in; each look is "
+        "counted for the summary.",
+        "A screen is no test of colour vision."};
+    view.screen_and_help.keys = keys();
+    view.display.screen_width_cm = 34;
+    view.display.viewing_distance_cm = 60;
     view.caution = {"Ground study aid. Not an approved training device: time may not be logged or credited.",
                     "Not for use in flight. The airfield and the aircraft are invented.",
                     "Your flight manual, your instructor and the local rules come first."};

@@ -69,11 +69,12 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 5> screens{{{Screen::choices, "choices"},
+inline constexpr std::array<Place, 6> screens{{{Screen::choices, "choices"},
                                                {Screen::stick_sense, "stick sense"},
                                                {Screen::briefing, "briefing"},
                                                {Screen::flight, "flight"},
-                                               {Screen::summary, "summary"}}};
+                                               {Screen::summary, "summary"},
+                                               {Screen::screen_and_help, "screen and help"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);

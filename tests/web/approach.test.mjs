@@ -1,24 +1,12 @@
 // A student's whole way through the page, with real keys: choice, question, briefing, approach to 50 ft,
 // deviation summary, saved track; and the summary held against that track.
 import assert from "node:assert/strict";
-import { mkdirSync, readFileSync } from "node:fs";
-import path from "node:path";
-import { after, before, test } from "node:test";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
 
-import { launch, root, serve, Trainer } from "./trainer.mjs";
+import { stage, wait } from "./trainer.mjs";
 
-let server, browser;
-before(async () => {
-    mkdirSync(path.join(root, "build/pictures"), { recursive: true });
-    server = await serve();
-    browser = await launch();
-});
-after(async () => {
-    await browser?.close();
-    server?.stop();
-});
-
-const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+const site = stage();
 
 // The saved track as a list of rows with numbers.
 function readTrack(file) {
@@ -55,7 +43,7 @@ async function fly(trainer, { until, each = async () => {} }) {
 }
 
 test("a student flies an approach with the keys and gets the deviation summary of that flight", async () => {
-    const trainer = await Trainer.open(browser, server.address);
+    const trainer = await site.open();
     await trainer.picture("choices");
     assert.match(await trainer.text(), /Not an approved training device/);
 
@@ -127,7 +115,7 @@ test("a student flies an approach with the keys and gets the deviation summary o
     await trainer.picture("go-around");
 
     assert.deepEqual(trainer.errors, []);
-    for (const url of trainer.requests) assert.ok(url.startsWith(server.address) || url.startsWith("blob:"), `asked for ${url}`);
+    for (const url of trainer.requests) assert.ok(url.startsWith(site.address()) || url.startsWith("blob:"), `asked for ${url}`);
     console.log(`first usable screen after ${trainer.firstScreenMs} ms (Chromium headless, software WebGL, this machine)`);
     await trainer.context.close();
 });
@@ -135,7 +123,7 @@ test("a student flies an approach with the keys and gets the deviation summary o
 test("with the mouse alone a student chooses, answers, flies with stick, lever, flap and trim, and goes around", async () => {
     // Where things stand in a window of 1280 x 720; a press that misses makes the next wait fail.
     const at = { brief: [104, 519], upKey: [328, 390], fly: [104, 638], view: [640, 300], lever: [825, 637], goAround: [1185, 597] };
-    const trainer = await Trainer.open(browser, server.address);
+    const trainer = await site.open();
     const mouse = trainer.page.mouse;
     const click = async ([x, y]) => {
         await mouse.move(x, y);

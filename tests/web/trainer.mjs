@@ -1,8 +1,10 @@
 // The trainer in a real browser, as the tests use it: served, opened, read and flown with keys.
 import { spawn } from "node:child_process";
+import { mkdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import path from "node:path";
+import { after, before } from "node:test";
 import { fileURLToPath } from "node:url";
 
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
@@ -45,13 +47,31 @@ export function launch() {
     });
 }
 
+// The site served and a browser for it, through all tests of a file; a folder for the pictures they take.
+export function stage() {
+    const on = {};
+    before(async () => {
+        mkdirSync(path.join(root, "build/pictures"), { recursive: true });
+        on.server = await serve();
+        on.browser = await launch();
+    });
+    after(async () => {
+        await on.browser?.close();
+        on.server?.stop();
+    });
+    return { open: (options) => Trainer.open(on.browser, on.server.address, options), address: () => on.server.address };
+}
+
+export const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+
 // One open page of the trainer, with what went wrong and what was asked for.
 export class Trainer {
-    static async open(browser, address, { width = 1280, height = 720, scale = 1, touch = false } = {}) {
+    static async open(browser, address, { width = 1280, height = 720, scale = 1, touch = false, reducedMotion = "no-preference" } = {}) {
         const context = await browser.newContext({
             viewport: { width, height },
             deviceScaleFactor: scale,
             hasTouch: touch,
+            reducedMotion,
             acceptDownloads: true,
         });
         const page = await context.newPage();

@@ -22,6 +22,7 @@ namespace {
 
 struct State {
     GLFWwindow* window = nullptr;
+    float pixel_ratio = 0;  // that the fonts are drawn for
     std::function<void(const RawInput&)> draw;
 };
 State state;  // GLFW and the browser's frame callback both need one place to find it
@@ -37,7 +38,8 @@ constexpr std::pair<ImGuiKey, Key> keys[] = {
     {ImGuiKey_C, Key::c},           {ImGuiKey_O, Key::o},
     {ImGuiKey_1, Key::one},         {ImGuiKey_2, Key::two},
     {ImGuiKey_3, Key::three},       {ImGuiKey_Space, Key::space},
-    {ImGuiKey_Escape, Key::escape},
+    {ImGuiKey_Escape, Key::escape}, {ImGuiKey_H, Key::h},
+    {ImGuiKey_V, Key::v},
 };
 
 RawInput read_keys() {
@@ -68,6 +70,17 @@ float pixel_ratio() {
     glfwGetFramebufferSize(state.window, &width, &height);
     return layout_width > 0 ? static_cast<float>(width) / static_cast<float>(layout_width) : 1.0f;
 #endif
+}
+
+// A page that is zoomed, or a window moved to a denser screen, asks for other letters.
+void follow_pixel_ratio() {
+    const float ratio = pixel_ratio();
+    if (ratio == state.pixel_ratio || ratio <= 0) return;
+    const bool again = state.pixel_ratio > 0;
+    state.pixel_ratio = ratio;
+    if (again) ImGui_ImplOpenGL3_DestroyFontsTexture();
+    load_fonts(font_bytes("fonts/regular"), font_bytes("fonts/bold"), ratio);
+    if (again) ImGui_ImplOpenGL3_CreateFontsTexture();
 }
 
 // In a browser the canvas fills the page; follow it when the page changes size.
@@ -101,6 +114,7 @@ void move_wheel_to_canvas() {
 void draw_one_frame() {
     glfwPollEvents();
     follow_page();
+    follow_pixel_ratio();
     ImGui_ImplOpenGL3_NewFrame();
     ImGui_ImplGlfw_NewFrame();
     ImGui::NewFrame();
@@ -146,7 +160,7 @@ std::string open_window(const char* title, int width, int height) {
     ImGui_ImplOpenGL3_Init(shader_version);
     move_wheel_to_canvas();
     follow_page();
-    load_fonts(font_bytes("fonts/regular"), font_bytes("fonts/bold"), pixel_ratio());
+    follow_pixel_ratio();
     return {};
 }
 

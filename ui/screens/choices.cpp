@@ -77,8 +77,11 @@ void brief_it(Column& column, const ChoiceView& choice, Actions& actions) {
     if (choice.problem.empty()) {
         paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
         gap(column, 1);
-        const std::array<ButtonWords, 1> buttons{{{"Brief it", Weight::primary}}};
-        if (button_row(column, buttons) == 0) actions.push_back(OpenBriefing{});
+        const std::array<ButtonWords, 2> buttons{
+            {{"Brief it", Weight::primary}, {"Screen and help", Weight::quiet, "H"}}};
+        const int pressed = button_row(column, buttons);
+        if (pressed == 0) actions.push_back(OpenBriefing{});
+        if (pressed == 1) actions.push_back(OpenScreenAndHelp{});
         return;
     }
     paragraph(column, TextSize::text, c.attention, choice.problem, true);

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/scene/cockpit.h"
 #include "ui/scene/scene.h"
+#include "ui/screens/flight_profile.h"
 #include "ui/screens/flight_stick.h"
 #include "ui/screens/paused_sheet.h"
 #include "ui/screens/screens.h"
@@ -22,12 +24,13 @@ constexpr ImGuiWindowFlags window_flags =
 constexpr float view_share = 0.75f;           // of the window's height: eyes outside
 constexpr float square_below = 1.5f;          // width to height: below it the instruments need all the width
 constexpr float least_height_for_keys = 600;  // less is a phone, which has none
-constexpr float upright_view_share = 1.15f;   // of the width, at most: lower down there is only the nose
+constexpr float upright_view_share = 1.15f;   // of the width: the frame of an upright view
 
 enum class Buttons { beside_shelf, below_shelf, on_strip };
 
 struct Layout {
-    ImVec2 view_max;  // from the window's corner
+    ImVec2 scene_max;  // the frame of the picture, from the window's corner
+    ImVec2 view_max;   // what is seen of it: the shelf begins where there is only the glareshield
     ImVec2 shelf_min, shelf_max;
     ImVec2 panel_min, panel_max;  // where the buttons stand
     Buttons buttons = Buttons::beside_shelf;
@@ -53,11 +56,23 @@ float strip_height(const Layout& layout) {
 
 float between_buttons() { return std::max(3.0f, grid(0.75f)); }
 
-Layout layout_of(ImVec2 window) {
+// In an upright window the frame holds much sky and much glareshield; below the world's edge a little of the
+// glareshield is enough.
+float upright_view_bottom(ImVec2 frame, const SceneView& scene) {
+    const Projection projection = make_projection(scene.camera, {0, 0, frame.x, frame.y});
+    const auto world_bottom = static_cast<float>(world_bottom_y_px(projection, scene));
+    return std::min(frame.y, std::ceil(world_bottom + 0.05f * frame.x));
+}
+
+Layout layout_of(ImVec2 window, const SceneView& scene) {
     Layout layout;
     layout.edge = grid(window.y < 500 ? 1.0f : 2.0f);
     float view_bottom = std::ceil(view_share * window.y);
-    if (window.x < window.y) view_bottom = std::min(view_bottom, std::ceil(upright_view_share * window.x));
+    layout.scene_max = {window.x, view_bottom};
+    if (window.x < window.y) {
+        layout.scene_max.y = std::min(view_bottom, std::ceil(upright_view_share * window.x));
+        view_bottom = upright_view_bottom(layout.scene_max, scene);
+    }
     layout.view_max = {window.x, view_bottom};
     layout.keys = window.x > window.y && window.y >= least_height_for_keys;
     layout.shelf_min = {0, view_bottom};
@@ -129,8 +144,10 @@ float draw_setup(ImDrawList* list, const Layout& layout, const FlightView& fligh
     const float width =
         (layout.buttons == Buttons::below_shelf ? 0.62f : 1.0f) * layout.view_max.x - 2 * edge - grid(2);
     float y = edge;
-    for (const std::string_view line : broken_lines(TextSize::note, flight.setup, width))
+    for (std::string_view rest = flight.setup; !rest.empty();) {
+        const std::string_view line = take_line(rest, TextSize::note, width);
         y += paper_tag(list, {edge, y}, line, theme().colour.ink_soft, false, false).y;
+    }
     if (flight.paused && looking)
         y += paper_tag(list, {edge, y}, "Paused. Press the picture for the choices.", theme().colour.ink,
                        true, false)
@@ -173,8 +190,7 @@ void draw_strip(ImDrawList* list, const Layout& layout, const FlightView& flight
     if (height <= 0) return;
     const Palette& c = theme().colour;
     const float top = layout.view_max.y - height;
-    const ImU32 veil = (c.shelf & ~IM_COL32_A_MASK) | (176u << IM_COL32_A_SHIFT);
-    list->AddRectFilled({0, top}, layout.view_max, veil);
+    list->AddRectFilled({0, top}, layout.view_max, c.strip);
     if (!layout.keys) return;
     const float right =
         layout.buttons == Buttons::on_strip ? layout.panel_min.x : layout.view_max.x - layout.edge;
@@ -198,7 +214,7 @@ void add(Actions& actions, const Actions& more) { actions.insert(actions.end(), 
 Actions draw_flight(const View& view, UiState& ui) {
     const FlightView& flight = view.flight;
     const ImVec2 window = ImGui::GetIO().DisplaySize;
-    const Layout layout = layout_of(window);
+    const Layout layout = layout_of(window, flight.scene);
     if (!flight.paused) ui.looking = false;
 
     ImGui::SetNextWindowPos({0, 0});
@@ -209,12 +225,16 @@ Actions draw_flight(const View& view, UiState& ui) {
     ImGui::PopStyleVar(2);
     ImDrawList* list = ImGui::GetWindowDrawList();
 
-    draw_scene(list, {0, 0}, layout.view_max, flight.scene);
+    draw_scene(list, {0, 0}, layout.scene_max, flight.scene);
     draw_strip(list, layout, flight);
     draw_caption(list, layout, flight);
     const float next = draw_setup(list, layout, flight, ui.looking);
     const Actions summary = draw_unscored(list, layout, flight, next);
-    Actions actions = draw_shelf(list, layout.shelf_min, layout.shelf_max, flight.instruments);
+    const Display& display = view.display;
+    if (flight.scored)
+        draw_profile_inset(list, layout.scene_max, layout.view_max, {layout.edge, next}, flight);
+    Actions actions = draw_shelf(list, layout.shelf_min, layout.shelf_max, flight.instruments,
+                                 {display.projector_text, display.eyes_outside, flight.panel_dark});
     const Actions pressed = draw_panel(list, layout, flight, ui);
     const Actions stick = mouse_stick(list, {0, 0}, layout.view_max, flight.instruments, !flight.paused, ui);
     ImGui::End();

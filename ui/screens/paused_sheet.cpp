@@ -14,7 +14,7 @@ namespace {
 constexpr float beside_from =
     27;  // text sizes across the window from which the keys stand beside the buttons
 
-enum class Wish { fly_on, same_again, mirror_start, summary, choices, look };
+enum class Wish { fly_on, same_again, mirror_start, summary, choices, look, screen_and_help };
 
 struct Choice {
     ButtonWords words;
@@ -28,6 +28,7 @@ std::vector<Choice> choices(const FlightView& flight) {
     if (!flight.scored) all.push_back({{"Summary", Weight::plain}, Wish::summary});
     all.push_back({{"Back to choices", Weight::plain}, Wish::choices});
     all.push_back({{"Look at the picture", Weight::plain}, Wish::look});
+    all.push_back({{"Screen and help", Weight::plain, "H"}, Wish::screen_and_help});
     return all;
 }
 
@@ -83,6 +84,7 @@ Actions draw_paused_sheet(const FlightView& flight, UiState& ui) {
     case Wish::mirror_start: return {RestartMirrored{}};
     case Wish::summary: return {OpenSummary{}};
     case Wish::choices: return {GoToChoices{}};
+    case Wish::screen_and_help: return {OpenScreenAndHelp{}};
     case Wish::look: ui.looking = true; break;
     }
     return {};

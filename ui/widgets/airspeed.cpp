@@ -7,12 +7,6 @@ namespace slopewise {
 
 namespace {
 
-// The arcs of general practice (Pilot's Handbook of Aeronautical Knowledge): white stall with flap to the
-// flap limit, green stall clean to normal maximum, yellow from there to never-exceed, a red line there.
-// Their tones are dusty: only the lights outside are pure.
-constexpr ImU32 flap_range = IM_COL32(222, 217, 203, 255), normal_range = IM_COL32(106, 142, 96, 255),
-                caution_range = IM_COL32(196, 166, 84, 255), never_line = IM_COL32(178, 74, 60, 255);
-
 constexpr double half_sweep_rad = 2.42;  // either side of the top
 constexpr double open_share = 0.70;      // of the sweep, for speeds up to the knee
 
@@ -40,15 +34,18 @@ double airspeed_angle_rad(const InstrumentsView& instruments, double airspeed_kt
 }
 
 void draw_airspeed(ImDrawList* list, const Dial& dial, const InstrumentsView& i) {
+    if (i.covered.airspeed) return dial_cover(list, dial, "airspeed");
     const Palette& colour = theme().colour;
     const auto angle = [&i](double kt) { return airspeed_angle_rad(i, kt); };
     const Scale s = scale_of(i);
 
+    // The arcs of general practice (Pilot's Handbook of Aeronautical Knowledge): white stall with flap to the
+    // flap limit, green stall clean to normal maximum, yellow from there to never-exceed, a red line there.
     dial_face(list, dial);
-    dial_arc(list, dial, angle(i.vs1_kt), angle(i.vno_kt), 0.90, 0.955, normal_range);
-    dial_arc(list, dial, angle(i.vno_kt), angle(i.vne_kt), 0.90, 0.955, caution_range);
-    dial_arc(list, dial, angle(i.vs0_kt), angle(i.vfe_kt), 0.855, 0.885, flap_range);
-    dial_tick(list, dial, angle(i.vne_kt), 0.80, 0.96, never_line, dial.line() * 2.2f);
+    dial_arc(list, dial, angle(i.vs1_kt), angle(i.vno_kt), 0.90, 0.955, colour.normal_range);
+    dial_arc(list, dial, angle(i.vno_kt), angle(i.vne_kt), 0.90, 0.955, colour.caution_range);
+    dial_arc(list, dial, angle(i.vs0_kt), angle(i.vfe_kt), 0.855, 0.885, colour.flap_range);
+    dial_tick(list, dial, angle(i.vne_kt), 0.80, 0.96, colour.never_line, dial.line() * 2.2f);
 
     for (double kt = s.low_kt; kt <= s.high_kt + 0.5; kt += 5.0) {
         const bool ten = std::fmod(kt + 0.5, 10.0) < 1.0;
@@ -72,10 +69,10 @@ void draw_airspeed(ImDrawList* list, const Dial& dial, const InstrumentsView& i)
         list->AddTriangleFilled(point, left, right, colour.dial);
         list->AddTriangle(point, left, right, colour.dial_ink, dial.line() * 1.4f);
     }
-    dial_pointer(list, dial, angle(i.airspeed_kt), 0.44, 0.90, colour.needle, 0.13);
-
-    const std::string words = whole_number(i.airspeed_kt);
-    dial_digits(list, dial, TextSize::number, words, i.stall_warning ? "stall" : "kt");
+    if (!i.airspeed_blank) dial_pointer(list, dial, angle(i.airspeed_kt), 0.44, 0.90, colour.needle, 0.13);
+    const std::string words = i.airspeed_blank ? "\u2013" : whole_number(i.airspeed_kt);
+    dial_digits(list, dial, dial.grand() ? TextSize::title : TextSize::number, words,
+                i.stall_warning ? "stall" : "kt");
 }
 
 }  // namespace slopewise

@@ -11,6 +11,7 @@ constexpr double turn_rad = 6.28318530717958647693;
 }  // namespace
 
 void draw_altimeter(ImDrawList* list, const Dial& dial, const InstrumentsView& i) {
+    if (i.covered.altimeter) return dial_cover(list, dial, "altimeter");
     const Palette& colour = theme().colour;
     dial_face(list, dial);
     for (int step = 0; step < 50; ++step) {

@@ -24,6 +24,17 @@ float Dial::line() const { return std::max(1.0f, radius * 0.022f); }
 
 bool Dial::roomy() const { return radius > 3.2f * note_px(); }
 
+bool Dial::grand() const { return radius > 5.2f * note_px(); }
+
+void dial_cover(ImDrawList* list, const Dial& dial, std::string_view name) {
+    const Palette& colour = theme().colour;
+    list->AddCircleFilled(dial.centre, dial.radius, colour.shelf_edge, 48);
+    list->AddCircleFilled(dial.centre, dial.of(0.94), colour.shelf, 48);
+    const float line = note_px() * 0.6f;
+    text_centred(list, {dial.centre.x, dial.centre.y - line}, TextSize::note, colour.dial_soft, name);
+    text_centred(list, {dial.centre.x, dial.centre.y + line}, TextSize::note, colour.dial_soft, "covered");
+}
+
 void dial_face(ImDrawList* list, const Dial& dial) {
     const Palette& colour = theme().colour;
     list->AddCircleFilled(dial.centre, dial.radius, colour.dial, 48);

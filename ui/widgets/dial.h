@@ -22,6 +22,7 @@ struct Dial {
     ImVec2 at(double angle_rad, double share) const;  // a place at a share of the radius
     float line() const;                               // the width of a fine line
     bool roomy() const;                               // large enough for numerals
+    bool grand() const;                               // large enough for digits of title size
 };
 
 void dial_face(ImDrawList* list, const Dial& dial);
@@ -42,6 +43,9 @@ void dial_pointer(ImDrawList* list, const Dial& dial, double angle_rad, double i
 // The digits in the middle and the unit under them.
 void dial_digits(ImDrawList* list, const Dial& dial, TextSize size, std::string_view digits,
                  std::string_view unit);
+
+// A plain lid with the name of what is under it: the instrument is covered.
+void dial_cover(ImDrawList* list, const Dial& dial, std::string_view name);
 
 // A whole number with a true minus sign, as on a printed page.
 std::string whole_number(double value);

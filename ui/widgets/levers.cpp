@@ -155,10 +155,10 @@ Actions draw_throttle(ImDrawList* list, const LeverPlace& place, const Instrumen
                       colour.shelf_edge, 1.0f);
     }
     grip(list, slot, slot.y(i.lever_percent / 100.0), held);
-    follower(list, slot, slot.y(i.power_percent / 100.0));
+    if (!i.covered.power) follower(list, slot, slot.y(i.power_percent / 100.0));
 
     // Set from the right, so that a third digit moves nothing.
-    const std::string words = whole_number(i.power_percent);
+    const std::string words = i.covered.power ? "\xE2\x80\x93" : whole_number(i.power_percent);
     const float unit_px = text_extent(TextSize::note, "%").x, right = place.max.x - unit_px - 3;
     const float middle = (slot.top + slot.bottom) / 2, tall = text_extent(TextSize::number, words, true).y;
     text_right(list, {right, std::round(middle - tall / 2)}, TextSize::number, colour.dial_ink, words, true);

@@ -152,24 +152,30 @@ void heading(Column& column, std::string_view words) {
     gap(column, 0.25f);
 }
 
-std::vector<std::string_view> broken_lines(TextSize size, std::string_view words, float width, bool bold) {
-    std::vector<std::string_view> lines;
-    std::size_t start = 0;
+std::string_view take_line(std::string_view& rest, TextSize size, float width, bool bold) {
+    const std::string_view words = rest;
     std::size_t end = 0;  // of what fits on the line so far
     for (std::size_t at = 0; at <= words.size(); ++at) {
         if (at < words.size() && words[at] != ' ') continue;
-        if (end > start && text_extent(size, words.substr(start, at - start), bold).x > width) {
-            lines.push_back(words.substr(start, end - start));
-            start = end + 1;
+        if (end > 0 && text_extent(size, words.substr(0, at), bold).x > width) {
+            rest = words.substr(end + 1);
+            return words.substr(0, end);
         }
         end = at;
     }
-    if (start < words.size()) lines.push_back(words.substr(start));
+    rest = {};
+    return words;
+}
+
+std::vector<std::string_view> broken_lines(TextSize size, std::string_view words, float width, bool bold) {
+    std::vector<std::string_view> lines;
+    while (!words.empty()) lines.push_back(take_line(words, size, width, bold));
     return lines;
 }
 
 void paragraph(Column& column, TextSize size, ImU32 colour, std::string_view words, bool bold) {
-    for (const std::string_view line : broken_lines(size, words, column.width, bold)) {
+    while (!words.empty()) {
+        const std::string_view line = take_line(words, size, column.width, bold);
         text_at(column.list, {column.left, column.y}, size, colour, line, bold);
         column.y += line_height(size);
     }

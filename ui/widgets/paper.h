@@ -69,6 +69,9 @@ void heading(Column& column, std::string_view words);
 // Words broken at spaces into the column's width.
 void paragraph(Column& column, TextSize size, ImU32 colour, std::string_view words, bool bold = false);
 
+// Takes the words of one line from the front of `rest`: as many as the width holds, one at least.
+std::string_view take_line(std::string_view& rest, TextSize size, float width, bool bold = false);
+
 // The lines that `paragraph` would set, and how many pixels they take.
 std::vector<std::string_view> broken_lines(TextSize size, std::string_view words, float width,
                                            bool bold = false);

@@ -10,32 +10,17 @@
 #include "ui/widgets/dial.h"
 #include "ui/widgets/light_picture.h"
 #include "ui/widgets/paper.h"
+#include "ui/widgets/profile_panel.h"
 
 namespace slopewise {
 
 namespace {
 
-constexpr double ft_per_nm = 1852.0 / 0.3048;
-constexpr double rad_per_deg = 3.14159265358979323846 / 180.0;
 constexpr double flicker_nm = 0.02;  // about a second
 
+using Panel = ProfilePanel;
+
 float note_px() { return theme().size[static_cast<std::size_t>(TextSize::note)]; }
-
-// A panel with its two scales.
-struct Panel {
-    ImVec2 min, max;
-    double far_nm = 3;  // at the left edge; the aim point is at `aim_x`
-    float aim_x = 0;
-    double low = 0, high = 1;
-
-    float x(double distance_nm) const {
-        return aim_x - (aim_x - min.x) * static_cast<float>(distance_nm / far_nm);
-    }
-    float y(double value) const {
-        return max.y - (max.y - min.y) * static_cast<float>((value - low) / (high - low));
-    }
-    float y_inside(double value) const { return std::clamp(y(value), min.y, max.y); }
-};
 
 // A step that gives between three and six divisions.
 double pleasant_step(double range) {
@@ -43,26 +28,6 @@ double pleasant_step(double range) {
         if (range / step <= 5.01) return step;
     }
     return 1000.0;
-}
-
-void band(ImDrawList* list, const Panel& panel, auto upper, auto lower) {
-    constexpr int pieces = 72;
-    // Neighbouring pieces with soft edges would show their seams.
-    const ImDrawListFlags kept = list->Flags;
-    list->Flags &= ~ImDrawListFlags_AntiAliasedFill;
-    for (int i = 0; i < pieces; ++i) {
-        const double a = panel.far_nm * i / pieces, b = panel.far_nm * (i + 1) / pieces;
-        list->AddQuadFilled({panel.x(b), panel.y_inside(upper(b))}, {panel.x(a), panel.y_inside(upper(a))},
-                            {panel.x(a), panel.y_inside(lower(a))}, {panel.x(b), panel.y_inside(lower(b))},
-                            theme().colour.band);
-    }
-    list->Flags = kept;
-}
-
-void flown(ImDrawList* list, const Panel& panel, const std::vector<ProfilePoint>& profile, auto value) {
-    for (const ProfilePoint& point : profile)
-        list->PathLineTo({panel.x(point.distance_nm), panel.y_inside(value(point))});
-    list->PathStroke(theme().colour.ink, 0, std::max(2.0f, note_px() * 0.13f));
 }
 
 void frame(ImDrawList* list, const Panel& panel) {
@@ -115,10 +80,6 @@ const ProfilePoint* nearest(const std::vector<ProfilePoint>& profile, double dis
     return found == profile.end() ? nullptr : &*found;
 }
 
-double path_ft(const SummaryView& summary, double distance_nm) {
-    return distance_nm * ft_per_nm * std::tan(summary.path_deg * rad_per_deg);
-}
-
 // Names at the lines themselves. All of them fall to the right, so there is always room below a line to the
 // left of a place on it, and above it to the right.
 void name_below(ImDrawList* list, const Panel& panel, double distance_nm, double value, const char* words,
@@ -139,7 +100,7 @@ void label_lines(ImDrawList* list, const Panel& panel, const SummaryView& summar
     double apart_ft = -1, place_nm = 0.7 * panel.far_nm;
     bool flown_is_above = true;
     for (const ProfilePoint& p : summary.profile) {
-        const double off_ft = p.height_ft - path_ft(summary, p.distance_nm);
+        const double off_ft = p.height_ft - height_ft(summary.path_deg, p.distance_nm);
         if (p.distance_nm < 0.58 * panel.far_nm || p.distance_nm > 0.85 * panel.far_nm ||
             std::abs(off_ft) <= apart_ft)
             continue;
@@ -150,7 +111,7 @@ void label_lines(ImDrawList* list, const Panel& panel, const SummaryView& summar
     char words[64];
     std::snprintf(words, sizeof words, "%.3g\xC2\xB0 path", summary.path_deg);
     const ProfilePoint* point = apart_ft >= 0 ? nearest(summary.profile, place_nm) : nullptr;
-    const double path_value = path_ft(summary, place_nm);
+    const double path_value = height_ft(summary.path_deg, place_nm);
     if (flown_is_above) name_below(list, panel, place_nm, path_value, words, colour.ink_soft);
     else name_above(list, panel, place_nm, path_value, words, colour.ink_soft);
     if (point != nullptr && flown_is_above)
@@ -161,18 +122,18 @@ void label_lines(ImDrawList* list, const Panel& panel, const SummaryView& summar
     const double edge_nm = 0.40 * panel.far_nm;
     std::snprintf(words, sizeof words, "\xC2\xB1%.2g\xC2\xB0, at least \xC2\xB1%.0f ft", summary.wedge_deg,
                   summary.floor_ft);
-    name_above(list, panel, edge_nm, path_ft(summary, edge_nm) + tolerance_at(summary, edge_nm).above_ft,
-               words, colour.ink_soft);
+    name_above(list, panel, edge_nm,
+               height_ft(summary.path_deg, edge_nm) + tolerance_at(summary, edge_nm).above_ft, words,
+               colour.ink_soft);
 }
 
 void draw_path(ImDrawList* list, const Panel& panel, const SummaryView& summary) {
     const Palette& colour = theme().colour;
-    band(
-        list, panel, [&](double nm) { return path_ft(summary, nm) + tolerance_at(summary, nm).above_ft; },
-        [&](double nm) { return path_ft(summary, nm) - tolerance_at(summary, nm).below_ft; });
-    list->AddLine({panel.x(panel.far_nm), panel.y_inside(path_ft(summary, panel.far_nm))},
+    draw_wedge(list, panel, summary);
+    list->AddLine({panel.x(panel.far_nm), panel.y_inside(height_ft(summary.path_deg, panel.far_nm))},
                   {panel.x(0), panel.y(0)}, colour.ink_soft, 1.0f);
-    flown(list, panel, summary.profile, [](const ProfilePoint& p) { return p.height_ft; });
+    draw_flown(list, panel, summary.profile, note_px() * 0.13f, theme().colour.ink,
+               [](const ProfilePoint& p) { return p.height_ft; });
     frame(list, panel);
 
     label_lines(list, panel, summary);
@@ -183,11 +144,12 @@ void draw_path(ImDrawList* list, const Panel& panel, const SummaryView& summary)
 void draw_speed(ImDrawList* list, const Panel& panel, const SummaryView& summary) {
     const Palette& colour = theme().colour;
     const double low_kt = summary.target_kt - summary.slow_kt, high_kt = summary.target_kt + summary.fast_kt;
-    band(
-        list, panel, [&](double) { return high_kt; }, [&](double) { return low_kt; });
+    fill_between(
+        list, panel, theme().colour.band, [&](double) { return high_kt; }, [&](double) { return low_kt; });
     const float target_y = panel.y(summary.target_kt);
     list->AddLine({panel.min.x, target_y}, {panel.max.x, target_y}, colour.ink_soft, 1.0f);
-    flown(list, panel, summary.profile, [](const ProfilePoint& p) { return p.airspeed_kt; });
+    draw_flown(list, panel, summary.profile, note_px() * 0.13f, theme().colour.ink,
+               [](const ProfilePoint& p) { return p.airspeed_kt; });
     frame(list, panel);
 }
 
@@ -258,14 +220,6 @@ void draw_worst(ImDrawList* list, const Panel& path, const Panel& speed, const S
 
 }  // namespace
 
-Tolerance tolerance_at(const SummaryView& summary, double distance_nm) {
-    const double feet = distance_nm * ft_per_nm, middle_ft = path_ft(summary, distance_nm);
-    return {std::max(summary.floor_ft,
-                     feet * std::tan((summary.path_deg + summary.wedge_deg) * rad_per_deg) - middle_ft),
-            std::max(summary.floor_ft,
-                     middle_ft - feet * std::tan((summary.path_deg - summary.wedge_deg) * rad_per_deg))};
-}
-
 std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& profile) {
     const auto whole = [](const ProfilePoint& p) {
         std::array<int, 4> state{};
@@ -308,7 +262,7 @@ void draw_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SummaryView& s
         most_kt = std::max(most_kt, p.airspeed_kt);
     }
     far_nm = std::ceil(far_nm * 2.0 - 0.05) / 2.0;
-    top_ft = std::max(top_ft, path_ft(summary, far_nm) + tolerance_at(summary, far_nm).above_ft);
+    top_ft = std::max(top_ft, height_ft(summary.path_deg, far_nm) + tolerance_at(summary, far_nm).above_ft);
     const double step_ft = pleasant_step(top_ft);
 
     Panel path{{left, min.y + note * 1.5f}, {max.x, 0}, far_nm,

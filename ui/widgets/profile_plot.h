@@ -8,17 +8,11 @@
 #include <imgui.h>
 
 #include "ui/view.h"
+#include "ui/widgets/profile_panel.h"
 
 namespace slopewise {
 
 void draw_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SummaryView& summary);
-
-// Half-height of the tolerance at a distance (ft): the wedge's, or the floor where that is more. Above and
-// below differ a little, as equal angles do.
-struct Tolerance {
-    double above_ft = 0, below_ft = 0;
-};
-Tolerance tolerance_at(const SummaryView& summary, double distance_nm);
 
 // Where the light picture changed, the first picture included; flickers shorter than a moment are left out.
 struct PictureChange {

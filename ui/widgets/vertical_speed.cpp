@@ -17,6 +17,7 @@ double angle_rad(double fpm) {
 }  // namespace
 
 void draw_vertical_speed(ImDrawList* list, const Dial& dial, const InstrumentsView& i) {
+    if (i.covered.vertical_speed) return dial_cover(list, dial, "vert. speed");
     const Palette& colour = theme().colour;
     dial_face(list, dial);
     for (int hundreds = -15; hundreds <= 15; ++hundreds) {
