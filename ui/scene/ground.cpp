@@ -50,8 +50,9 @@ bool evenly_hazed(const Painter& painter, const Viewpoint& eye, const FieldNode&
     return clearness(painter.light.haze, near_m) - clearness(painter.light.haze, far_m) < 0.05;
 }
 
+// No field shows more of its parts than what it is a part of shows of it, or it would be there all at once.
 void draw_fields(const Painter& painter, const GroundLayout& ground, const Viewpoint& eye, std::int32_t index,
-                 const Rgb& colour) {
+                 const Rgb& colour, double most_detail = 1.0) {
     const FieldNode& node = ground.fields[static_cast<std::size_t>(index)];
     if (!in_view(eye, node)) return;
     if (painter.light.dark && node.min_x_m > eye.x_m + landing_light_reach_m) return;
@@ -60,7 +61,7 @@ void draw_fields(const Painter& painter, const GroundLayout& ground, const Viewp
         const double smaller_px =
             std::min(size_px(eye, ground.fields[static_cast<std::size_t>(node.far_half)]),
                      size_px(eye, ground.fields[static_cast<std::size_t>(node.near_half)]));
-        detail = smooth_step(smaller_px / painter.grain_px, melt_from_px, melt_to_px);
+        detail = std::min(most_detail, smooth_step(smaller_px / painter.grain_px, melt_from_px, melt_to_px));
     }
     // What straddles the eye cannot be judged by its near end: go on down.
     const bool underfoot = node.far_half >= 0 && node.min_x_m < eye.x_m + 30.0;
@@ -71,7 +72,7 @@ void draw_fields(const Painter& painter, const GroundLayout& ground, const Viewp
     }
     for (const std::int32_t half : {node.far_half, node.near_half}) {
         draw_fields(painter, ground, eye, half,
-                    mix(colour, ground.fields[static_cast<std::size_t>(half)].colour, detail));
+                    mix(colour, ground.fields[static_cast<std::size_t>(half)].colour, detail), detail);
     }
 }
 

@@ -159,8 +159,10 @@ void fill_as_line(const Painter& painter, const ScreenPolygon& polygon, double a
 
 }  // namespace
 
-void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, double alpha) {
-    if (polygon.count < 3 || alpha < least_alpha || outside(polygon, painter.visible)) return;
+void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, double opacity) {
+    if (polygon.count < 3 || opacity < least_alpha || outside(polygon, painter.visible)) return;
+    const double alpha =
+        (opacity - least_alpha) / (1.0 - least_alpha);  // begins at nothing: none is seen to come
     if (edge == Edge::plain) return emit_plain(painter, polygon, alpha);
     const ScreenPolygon clean = without_repeats(polygon);
     if (clean.count < 3) return;
@@ -173,7 +175,6 @@ void fill(const Painter& painter, const ScreenPolygon& polygon, Edge edge, doubl
     // edge. Below one pixel the plateau is gone and the peak falls so that the area stays the thickness.
     const double t = outline.thickness_px;
     const double peak = t >= 1.0 ? 1.0 : 2.0 * t / (1.0 + t);
-    if (alpha * peak < least_alpha) return;
     if (t < 1.0 && clean.count == 4) return fill_as_line(painter, clean, alpha);
     emit(painter, clean, outline, std::min(0.5, t / 2.0), 0.5, alpha * peak, 2.0);
 }

@@ -48,9 +48,10 @@ void mottle(const Painter& painter, std::span<const WorldPoint> roof, const Rgb&
         if (seen.ahead_m < 30.0 || beside_view(painter, seen, crown_m)) continue;
         const double wide_px = crown_m * pixels_per_m(painter, seen),
                      tall_px = wide_px * std::max(0.25, 2.0 * down_slope(painter, middle, seen));
-        if (wide_px < 6.0 * painter.grain_px) continue;
+        const double shown = smooth_step(wide_px / painter.grain_px, 6.0, 9.0);
+        if (shown <= 0) continue;
         soft_patch(painter, to_screen(painter.projection, seen), wide_px * 1.5, tall_px,
-                   hazed(painter, scaled(colour, i % 2 == 0 ? 1.22 : 0.78), seen.ahead_m), 0.55);
+                   hazed(painter, scaled(colour, i % 2 == 0 ? 1.22 : 0.78), seen.ahead_m), 0.55 * shown);
     }
 }
 
@@ -66,7 +67,7 @@ void draw_wood_side(const Painter& painter, const WorldPoint& a, const WorldPoin
     const double length_m = std::hypot(b.x_m - a.x_m, b.y_m - a.y_m);
     constexpr double crown_m = 9.0;
     const double crown_px = crown_m * length_px / std::max(1.0, length_m);
-    const double swell_m = 1.3 * smooth_step(crown_px / painter.grain_px, 6.0, 11.0);
+    const double crowned = smooth_step(crown_px / painter.grain_px, 6.0, 11.0), swell_m = 1.3 * crowned;
     const int crowns = std::max(1, static_cast<int>(length_m / crown_m));
     // Two a crown: its top, and the dip beside it. Always as many, so that crowns stay where they grow.
     const int pieces = swell_m > 0 ? std::min(2 * crowns, Ribbon::most_pieces) : 1;
@@ -82,8 +83,9 @@ void draw_wood_side(const Painter& painter, const WorldPoint& a, const WorldPoin
         const CameraPoint seen = to_camera(painter.projection, foot);
         const ScreenPoint low = to_screen(painter.projection, seen);
         const double tall_px = (wood.height_m + swell) * pixels_per_m(painter, seen);
+        const double lit = 1.02 + (i % 2 == 1 ? 0.08 : -0.08) * crowned;
         ribbon.add({low.x_px, low.y_px - tall_px}, low,
-                   hazed(painter, scaled(wood.colour, (i % 2 == 1 ? 1.10 : 0.94) * sun), seen.ahead_m),
+                   hazed(painter, scaled(wood.colour, lit * sun), seen.ahead_m),
                    hazed(painter, scaled(wood.colour, 0.72 * sun), seen.ahead_m));
     }
     ribbon.finish(1.0);
@@ -128,27 +130,33 @@ void draw_hedge(const Painter& painter, const Hedge& hedge) {
     const auto tone = [&, middle_m = (a.ahead_m + b.ahead_m) / 2](double factor) {
         return hazed(painter, scaled(hedge.colour, factor), middle_m);
     };
-    if (std::max(from_px, to_px) < 1.1) {
-        thin_line(painter, from, to, from_px * 2, to_px * 2, tone(1.0), presence * 0.9);
+    // Each form begins as the one before it looked, so that none is seen to come.
+    const double widest_px = std::max(from_px, to_px), grains = widest_px / painter.grain_px;
+    constexpr double line_below_px = 0.5;  // a soft line and a soft box of one pixel look the same
+    constexpr double even_below_grains = 2.6;
+    if (widest_px < line_below_px) {
+        thin_line(painter, from, to, from_px * 2, to_px * 2, tone(1.0), presence);
         return;
     }
+    const double lit = smooth_step(widest_px, line_below_px, 1.6);  // above and shaded below
     const double up = ny > 0 ? -1.0 : 1.0;
-    if (std::max(from_px, to_px) < 2.6 * painter.grain_px) {
+    if (grains < even_below_grains) {
         ScreenPolygon body;
         body.count = 4;
         body.point = {{{from.x_px + up * nx * from_px, from.y_px + up * ny * from_px},
                        {to.x_px + up * nx * to_px, to.y_px + up * ny * to_px},
                        {to.x_px - up * nx * to_px, to.y_px - up * ny * to_px},
                        {from.x_px - up * nx * from_px, from.y_px - up * ny * from_px}}};
-        const ImU32 top = packed(tone(1.10)), foot = packed(tone(0.86));
+        const ImU32 top = packed(tone(1.0 + 0.10 * lit)), foot = packed(tone(1.0 - 0.14 * lit));
         body.colour = {top, top, foot, foot};
         fill(painter, body, Edge::coverage, presence);
         return;
     }
     // Near enough to be uneven: a ribbon whose upper side rises and falls, and catches the light.
-    const int pieces =
-        std::clamp(static_cast<int>(length_px / painter.grain_px / 17.0), 2, Ribbon::most_pieces);
     const double length_m = std::hypot(hedge.to.x_m - hedge.from.x_m, hedge.to.y_m - hedge.from.y_m);
+    const double uneven = smooth_step(grains, even_below_grains, 2.0 * even_below_grains);
+    constexpr double piece_m = 5.0;
+    const int pieces = std::clamp(static_cast<int>(length_m / piece_m), 2, Ribbon::most_pieces);
     Ribbon ribbon(painter);
     for (int i = 0; i <= pieces; ++i) {
         // Evenly spaced in the world, not on the screen: the bumps must stay where they grow.
@@ -161,10 +169,11 @@ void draw_hedge(const Painter& painter, const Hedge& hedge) {
         const double along_m = t * length_m;
         const double swell = 0.5 + 0.28 * std::sin(hedge.from.x_m + along_m / 2.7) +
                              0.22 * std::sin(hedge.from.y_m + along_m / 5.9);  // 0 ... 1
-        const double bump = end ? 0.35 : 0.70 + 0.55 * swell;
+        const double bump = lerp(1.0, end ? 0.35 : 0.70 + 0.55 * swell, uneven);
         ribbon.add({middle.x_px + up * nx * half * bump, middle.y_px + up * ny * half * bump},
-                   {middle.x_px - up * nx * half, middle.y_px - up * ny * half}, tone(1.04 + 0.22 * swell),
-                   tone(0.76));
+                   {middle.x_px - up * nx * half, middle.y_px - up * ny * half},
+                   tone(lerp(1.0 + 0.10 * lit, 1.04 + 0.22 * swell, uneven)),
+                   tone(lerp(1.0 - 0.14 * lit, 0.76, uneven)));
     }
     ribbon.finish(presence);
 }
@@ -184,16 +193,19 @@ void draw_tree(const Painter& painter, const Tree& tree, std::uint32_t index) {
     const Rgb light = hazed(painter, scaled(tree.colour, 1.22), foot.ahead_m);
     const Rgb dark = hazed(painter, scaled(tree.colour, 0.70), foot.ahead_m);
 
-    if (tree.alone && wide_px > 3.0 * painter.grain_px)
-        draw_long_shadow(painter, tree.foot, tree.radius_m * 0.8, tree.height_m, presence);
-    if (painter.light.direct > 0 && tree.alone && wide_px > 4.0 * painter.grain_px) {
+    const double grains = wide_px / painter.grain_px;
+    if (tree.alone && grains > 3.0)
+        draw_long_shadow(painter, tree.foot, tree.radius_m * 0.8, tree.height_m,
+                         presence * smooth_step(grains, 3.0, 5.0));
+    if (painter.light.direct > 0 && tree.alone && grains > 4.0) {
         const double depth_px = std::max(0.8, wide_px * down_slope(painter, tree.foot, foot));
         soft_patch(painter, {base.x_px + wide_px * 0.7, base.y_px - depth_px * 0.6}, wide_px * 1.7,
-                   depth_px * 1.7, hazed(painter, shade, foot.ahead_m), 0.5 * presence);
+                   depth_px * 1.7, hazed(painter, shade, foot.ahead_m),
+                   0.5 * presence * smooth_step(grains, 4.0, 6.0));
     }
     const ScreenPoint crown{base.x_px, base.y_px - tall_px * 0.54};
     // One crown far off; near enough to have a shape, three lobes, leaning by the tree's own number.
-    const double near_px = tree.alone ? wide_px / painter.grain_px : 0.0;
+    const double near_px = tree.alone ? grains : 0.0;
     const double lobed = presence * smooth_step(near_px, 6.5, 10.0),
                  plain = presence * (1.0 - smooth_step(near_px, 9.0, 13.0));
     if (plain > 0) blob(painter, crown, wide_px, tall_px * 0.46, light, dark, plain);
