@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "ui/display.h"
+#include "ui/view.h"
 
 namespace slopewise {
 
@@ -16,6 +17,11 @@ struct ChoosePosition {
 };  // into ChoiceView::positions
 struct ChooseHeadwind {
     double headwind_kt;
+};
+struct OpenWhereAndWhen {};
+struct CloseWhereAndWhen {};
+struct SetWhereAndWhen {
+    WhereAndWhenChoice choice;
 };
 struct AnswerStickSense {
     bool up_key_pushes;
@@ -53,11 +59,11 @@ struct TouchPanel {
     bool held;
 };  // a finger rests on the dials: a peek inside, while the panel is dark
 
-using Action =
-    std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, AnswerStickSense, AskStickSense,
-                 OpenBriefing, StartFlight, TogglePause, RestartSame, RestartMirrored, FlyOn, OpenSummary,
-                 GoToChoices, GoAround, MoveStick, SetThrottle, SetFlap, SetTrim, ToggleSound, SaveTrack,
-                 OpenScreenAndHelp, CloseScreenAndHelp, SetDisplay, TouchPanel>;
+using Action = std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, OpenWhereAndWhen,
+                            CloseWhereAndWhen, SetWhereAndWhen, AnswerStickSense, AskStickSense, OpenBriefing,
+                            StartFlight, TogglePause, RestartSame, RestartMirrored, FlyOn, OpenSummary,
+                            GoToChoices, GoAround, MoveStick, SetThrottle, SetFlap, SetTrim, ToggleSound,
+                            SaveTrack, OpenScreenAndHelp, CloseScreenAndHelp, SetDisplay, TouchPanel>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

@@ -25,12 +25,12 @@ std::vector<std::string> aid_names(const AidsUsed& aids) {
     return names;
 }
 
-std::vector<std::string> covered_names(const Covers& covered) {
+std::vector<std::string> instrument_names(const InstrumentSet& some) {
     std::vector<std::string> names;
-    if (covered.airspeed) names.push_back("airspeed");
-    if (covered.altimeter) names.push_back("altimeter");
-    if (covered.vertical_speed) names.push_back("vertical speed");
-    if (covered.power) names.push_back("power");
+    if (some.airspeed) names.push_back("airspeed");
+    if (some.altimeter) names.push_back("altimeter");
+    if (some.vertical_speed) names.push_back("vertical speed");
+    if (some.power) names.push_back("power");
     return names;
 }
 
@@ -38,9 +38,11 @@ std::vector<std::string> covered_names(const Covers& covered) {
 
 std::string aids_words(const FlightSession& session) {
     const std::vector<std::string> aids = aid_names(session.aids);
-    const std::vector<std::string> covered = covered_names(session.aids.covered);
+    const std::vector<std::string> covered = instrument_names(session.aids.covered);
+    const std::vector<std::string> failed = instrument_names(session.aids.failed);
     std::string words = "Aids: " + (aids.empty() ? "none" : listed(aids)) + ".";
     if (!covered.empty()) words += " Covered: " + listed(covered) + ".";
+    if (!failed.empty()) words += " Failed: " + listed(failed) + ".";
     if (!session.aids.eyes_outside) return words;
     std::int64_t ticks = 0;
     for (const Peek& peek : session.peeks) ticks += peek.ticks;

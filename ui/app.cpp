@@ -2,13 +2,10 @@
 
 #include "review/track_csv.h"
 #include "ui/make_view.h"
+#include "ui/views.h"
 
 namespace slopewise {
 namespace {
-
-Scenario chosen_scenario(const App& app) {
-    return scenario_of(app.catalog, lesson_of(app.choice, *base_lesson(app.catalog)));
-}
 
 bool flying(const App& app) { return app.screen == Screen::flight && app.flight && !app.flight->paused; }
 
@@ -66,6 +63,20 @@ void show_mirror(App& app, const Mirror& mirror, Host& host) {
     host.show_mirror(mirror.screen, mirror.instruments);
 }
 
+// What was kept by another version may name an airfield or an aircraft that this one does not have.
+void forget_what_is_gone(App& app) {
+    WhereAndWhen& kept = app.settings.where_and_when;
+    const auto fall_back = [&](std::string& id, const std::string& usual, bool known) {
+        if (known) return;
+        app.notice =
+            "\"" + id + "\" was kept as where you fly, but is not known here; \"" + usual + "\" is used.";
+        id = usual;
+    };
+    fall_back(kept.runway_id, WhereAndWhen{}.runway_id, find_runway(app.catalog, kept.runway_id) != nullptr);
+    fall_back(kept.aircraft_id, WhereAndWhen{}.aircraft_id,
+              find_aircraft(app.catalog, kept.aircraft_id) != nullptr);
+}
+
 struct Apply {
     App& app;
     Host& host;
@@ -78,6 +89,12 @@ struct Apply {
     void operator()(const ChooseDistance& wish) { app.choice.distance_nm = wish.distance_nm; }
     void operator()(const ChoosePosition& wish) { app.choice.side = static_cast<StartSide>(wish.index); }
     void operator()(const ChooseHeadwind& wish) { app.choice.headwind_kt = wish.headwind_kt; }
+    void operator()(const OpenWhereAndWhen&) { app.screen = Screen::where_and_when; }
+    void operator()(const CloseWhereAndWhen&) { app.screen = Screen::choices; }
+    void operator()(const SetWhereAndWhen& wish) {
+        app.settings.where_and_when = where_and_when(app.catalog, wish.choice);
+        keep_settings();
+    }
     void operator()(const AnswerStickSense& wish) {
         app.settings.up_key_pushes = wish.up_key_pushes;
         keep_settings();
@@ -150,14 +167,22 @@ struct Apply {
 
 }  // namespace
 
+Scenario chosen_scenario(const App& app) {
+    const WhereAndWhen& there = app.settings.where_and_when;
+    const Lesson lesson = lesson_of(app.choice, *base_lesson(app.catalog));
+    return scenario_of(app.catalog, lesson_at(lesson, there, *find_aircraft(app.catalog, there.aircraft_id)));
+}
+
 const Lesson* base_lesson(const Catalog& catalog) { return find_lesson(catalog, "final_calm"); }
 
 App make_app(Catalog catalog, Host& host) {
     App app;
     app.catalog = std::move(catalog);
     Result<Settings> kept = parse_settings(host.load(settings_key), host.prefers_reduced_motion());
-    if (kept.ok()) app.settings = *kept.value;
-    else {
+    if (kept.ok()) {
+        app.settings = *kept.value;
+        forget_what_is_gone(app);
+    } else {
         app.settings.display.reduced_motion = host.prefers_reduced_motion();
         app.notice = "The kept settings could not be read (" + to_text(kept.problems.front()) +
                      "); defaults are used.";

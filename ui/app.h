@@ -34,6 +34,9 @@ struct App {
 // The program at its first screen, with the settings kept by the host.
 App make_app(Catalog catalog, Host& host);
 
+// The approach chosen on the first sheets.
+Scenario chosen_scenario(const App& app);
+
 // The lesson whose aircraft, runway and tolerances every chosen approach shares.
 const Lesson* base_lesson(const Catalog& catalog);
 

@@ -58,6 +58,7 @@ BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
     const Briefing briefing = make_briefing(scenario);
     BriefingView view;
     view.title = scenario.lesson.title;
+    view.place = place_words(scenario);
     view.aim = scenario.lesson.aim;
     view.numbers = number_rows(scenario, briefing);
     view.heights = height_rows(briefing);

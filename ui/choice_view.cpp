@@ -12,8 +12,7 @@ ChoiceView choice_view(const ApproachChoice& choice, const Scenario& scenario) {
     view.headwind_kt = choice.headwind_kt;
     view.max_headwind_kt = most_headwind_kt;
     view.sentence = setup_words(scenario);
-    view.aircraft = scenario.aircraft.name;
-    view.runway = scenario.surroundings.runway.name;
+    view.place = place_words(scenario);
     if (!scenario.start_trim.flyable)
         view.problem = "This cannot be flown: " + scenario.start_trim.reason + ".";
     return view;

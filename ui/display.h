@@ -1,4 +1,5 @@
-// How the program is shown, as the user set it up: the look, the aids, what is covered, the screen's size.
+// How the program is shown, as the user set it up: the look, the aids, what is covered or fails, the screen's
+// size.
 #pragma once
 
 #include <cmath>
@@ -7,23 +8,24 @@ namespace slopewise {
 
 enum class Look { standard, high_contrast, night };
 
-// Instruments that an instructor has covered.
-struct Covers {
+// Some of the instruments, chosen each alone.
+struct InstrumentSet {
     bool airspeed = false, altimeter = false, vertical_speed = false, power = false;
 
-    friend bool operator==(const Covers&, const Covers&) = default;
+    friend bool operator==(const InstrumentSet&, const InstrumentSet&) = default;
 };
 
 struct Display {
     Look look = Look::standard;
     bool projector_text = false;  // larger text, and the airspeed for the back row
     bool reduced_motion = false;
-    bool eyes_outside = false;  // the panel is dark but for a peek
-    bool side_profile = false;  // the path from the side, while flying
-    bool magnifier = true;      // the lights enlarged where the screen cannot show them
-    bool lamp_letters = false;  // R and W in the magnifier
-    bool lamp_shapes = false;   // rings and discs in the magnifier
-    Covers covered;
+    bool eyes_outside = false;   // the panel is dark but for a peek
+    bool side_profile = false;   // the path from the side, while flying
+    bool magnifier = true;       // the lights enlarged where the screen cannot show them
+    bool lamp_letters = false;   // R and W in the magnifier
+    bool lamp_shapes = false;    // rings and discs in the magnifier
+    InstrumentSet covered;       // an instructor's lid lies on them
+    InstrumentSet failed;        // they show no reading, and say so
     double screen_width_cm = 0;  // of the picture, the window filling the screen; 0: not stated
     double viewing_distance_cm = 0;
 

@@ -12,6 +12,11 @@ constexpr std::size_t roomy_s = 300;  // an approach from 3 NM takes four minute
 // flash more than three times a second (WCAG 2.2, success criterion 2.3.1).
 constexpr std::int64_t warning_lasts_ticks = second_ticks / 2;
 
+InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
+    return {a.airspeed || b.airspeed, a.altimeter || b.altimeter, a.vertical_speed || b.vertical_speed,
+            a.power || b.power};
+}
+
 }  // namespace
 
 FlightSession begin_session(Scenario scenario) {
@@ -37,10 +42,8 @@ void watch(FlightSession& session, const Display& display, bool peek) {
     aids.lamp_shapes |= display.magnifier && display.lamp_shapes;
     aids.side_profile |= display.side_profile;
     aids.eyes_outside |= display.eyes_outside;
-    aids.covered.airspeed |= display.covered.airspeed;
-    aids.covered.altimeter |= display.covered.altimeter;
-    aids.covered.vertical_speed |= display.covered.vertical_speed;
-    aids.covered.power |= display.covered.power;
+    aids.covered = either(aids.covered, display.covered);
+    aids.failed = either(aids.failed, display.failed);
 
     const bool looks = peek && display.eyes_outside;
     if (looks && !session.peeking) session.peeks.push_back({session.attempt.tick, 0});

@@ -22,7 +22,7 @@ struct Peek {
 struct AidsUsed {
     bool magnifier = false, lamp_letters = false, lamp_shapes = false, side_profile = false;
     bool eyes_outside = false;
-    Covers covered;
+    InstrumentSet covered, failed;
 };
 
 struct FlightSession {

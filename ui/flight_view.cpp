@@ -86,9 +86,12 @@ void instrument_words(const Scenario& scenario, InstrumentsView& view) {
     view.target_kt = kt_from_mps(scenario.lesson.target_cas_mps);
 }
 
-void instruments_view(const FlightSession& session, const TrackPoint& now, InstrumentsView& view) {
+void instruments_view(const FlightSession& session, const Display& display, const TrackPoint& now,
+                      InstrumentsView& view) {
     const auto shown_mps = shown_airspeed_mps(session.scenario, session.attempt.conditions, now.cas_mps);
-    view.airspeed_blank = !shown_mps;
+    view.covered = display.covered;
+    view.failed = display.failed;
+    view.failed.airspeed |= !shown_mps;
     view.airspeed_kt = kt_from_mps(shown_mps.value_or(0.0));
     view.altitude_ft = ft_from_m(now.wheel_height_m);  // set to read height above the threshold
     view.vertical_speed_fpm = fpm_from_mps(session.instruments.vertical_speed_mps);
@@ -107,7 +110,7 @@ void caption_words(const FlightSession& session, const InstrumentsView& instrume
         words = "Stall warning: lower the nose";
         return;
     }
-    if (instruments.airspeed_blank || instruments.covered.airspeed) return;
+    if (instruments.failed.airspeed || instruments.covered.airspeed) return;
     const auto flap = static_cast<std::size_t>(instruments.flap_index);
     const double limit_kt = kt_from_mps(session.scenario.aircraft.flaps[flap].max_speed_mps);
     if (instruments.airspeed_kt <= limit_kt) return;
@@ -146,10 +149,12 @@ std::string setup_words(const Scenario& scenario) {
 }
 
 void flight_words(const FlightSession& session, const Settings& settings, FlightView& view) {
-    view.setup = setup_words(session.scenario) + ", " + view_words(settings.display);
+    view.setup = setup_words(session.scenario) + ", " + outlook_words(session.scenario.lesson.outlook) +
+                 ", " + view_words(settings.display);
     view.keys = key_hints(settings);
     view.caption.reserve(64);
     view.status.reserve(64);
+    view.lights.words.reserve(32);
     view.can_mirror = session.scenario.lesson.start.offset_rad != 0.0;
     instrument_words(session.scenario, view.instruments);
     side_profile_words(session.scenario, view.side_profile);
@@ -164,9 +169,8 @@ void flight_view(const FlightSession& session, const Settings& settings, bool pe
     view.scene.lamp_letters = display.lamp_letters;
     view.scene.lamp_shapes = display.lamp_shapes;
     view.scene.reduced_motion = display.reduced_motion;
-    view.instruments.covered = display.covered;
     view.panel_dark = display.eyes_outside && !peek;
-    instruments_view(session, now, view.instruments);
+    instruments_view(session, display, now, view.instruments);
     view.paused = session.paused;
     view.scored = session.attempt.end == End::none;
     view.status = status_words(session);

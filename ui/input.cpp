@@ -108,6 +108,7 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::two, ChooseDistance{2});
         on(Key::three, ChooseDistance{3});
         on(Key::h, OpenScreenAndHelp{});
+        on(Key::w, OpenWhereAndWhen{});
     } else if (screen == Screen::stick_sense) {  // the question is answered by the very key
         on(Key::up, AnswerStickSense{true});
         on(Key::down, AnswerStickSense{false});
@@ -120,6 +121,9 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
     if (screen == Screen::screen_and_help) {
         on(Key::escape, CloseScreenAndHelp{});
         on(Key::h, CloseScreenAndHelp{});
+    } else if (screen == Screen::where_and_when) {
+        on(Key::escape, CloseWhereAndWhen{});
+        on(Key::w, CloseWhereAndWhen{});
     } else if (screen != Screen::choices) {
         on(Key::escape, GoToChoices{});
     }

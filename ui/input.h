@@ -38,6 +38,7 @@ enum class Key {
     escape,
     h,
     v,
+    w,
     count
 };
 

@@ -22,13 +22,14 @@ void light_picture(const Scenario& scenario, const std::array<double, 4>& from_i
         if (fraction >= 0.0) picture.white_fraction.push_back(fraction);
     }
     const LightSite& site = scenario.surroundings.runway.lights;
-    // A bar on the left has its inner unit rightmost.
-    if (site.side != LightSite::Side::right)
+    picture.stacked = site.kind == LightSite::Kind::vasi && picture.white_fraction.size() > 1;
+    // A bar on the left has its inner unit rightmost; of two bars the near one is named first.
+    if (picture.stacked || site.side != LightSite::Side::right)
         std::reverse(picture.white_fraction.begin(), picture.white_fraction.end());
     const auto white = white_lamps(picture);
     const std::size_t lamps = picture.white_fraction.size();
     if (picture.words.empty() || white != white_before || lamps != lamps_before)
-        picture.words = light_words(static_cast<int>(white), static_cast<int>(lamps), site.kind);
+        light_words(static_cast<int>(white), static_cast<int>(lamps), site.kind, picture.words);
 }
 
 LightPicture light_picture(const Scenario& scenario, const std::array<double, 4>& from_inner) {

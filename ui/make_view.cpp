@@ -13,10 +13,6 @@ const std::vector<std::string> cautions{
     "Your flight manual, your instructor and the local rules come first.",
 };
 
-Scenario shown_scenario(const App& app) {
-    return scenario_of(app.catalog, lesson_of(app.choice, *base_lesson(app.catalog)));
-}
-
 SoundView sound_view(const FlightView& flight, const Settings& settings) {
     const InstrumentsView& shown = flight.instruments;
     return {settings.sound && !flight.paused, shown.power_percent / 100.0, shown.airspeed_kt,
@@ -32,9 +28,13 @@ void make_view(const App& app, View& view) {
     view.notice = app.notice;
     view.sound = {};
     switch (app.screen) {
-    case Screen::choices: view.choice = choice_view(app.choice, shown_scenario(app)); break;
+    case Screen::choices: view.choice = choice_view(app.choice, chosen_scenario(app)); break;
+    case Screen::where_and_when:
+        view.where_and_when =
+            where_and_when_view(app.catalog, app.settings.where_and_when, chosen_scenario(app));
+        break;
     case Screen::stick_sense: break;
-    case Screen::briefing: view.briefing = briefing_view(shown_scenario(app), app.settings); break;
+    case Screen::briefing: view.briefing = briefing_view(chosen_scenario(app), app.settings); break;
     case Screen::flight:
         if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
         view.edition = app.edition;

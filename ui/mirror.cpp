@@ -17,11 +17,18 @@ std::string sentence(const LabelledValue& value) {
 std::string choices_text(const View& view) {
     std::string text = "Slopewise. Choose an approach.\n";
     for (const std::string& line : view.caution) text += line + "\n";
-    return text + view.choice.sentence + "\n" + view.choice.problem;
+    return text + view.choice.sentence + "\n" + view.choice.place + "\n" + view.choice.problem;
+}
+
+std::string where_and_when_text(const WhereAndWhenView& sheet) {
+    std::string text = "Where and when. " + sheet.sentence + "\n";
+    for (const auto& airfield : sheet.airfields) text += airfield.name + ": " + airfield.about + "\n";
+    for (const auto& aircraft : sheet.aircraft) text += aircraft.name + ": " + aircraft.about + "\n";
+    return text;
 }
 
 std::string briefing_text(const BriefingView& briefing) {
-    std::string text = "Briefing. " + briefing.title + "\n" + briefing.aim + "\n";
+    std::string text = "Briefing. " + briefing.title + "\n" + briefing.place + "\n" + briefing.aim + "\n";
     for (const LabelledValue& value : briefing.numbers) text += sentence(value);
     for (const LabelledValue& value : briefing.heights) text += sentence(value);
     for (const auto& row : briefing.lights)
@@ -39,23 +46,23 @@ void flight_text(const FlightView& flight, std::string& text) {
     text.append(flight.status).append("\n").append(flight.caption);
 }
 
-void reading(std::string_view name, bool covered, bool blank, double value, std::string_view unit,
+void reading(std::string_view name, bool covered, bool failed, double value, std::string_view unit,
              std::string& text) {
     text.append(name).append(" ");
     if (covered) text.append("covered");
-    else if (blank) text.append("no reading");
+    else if (failed) text.append("failed, no reading");
     else text.append(number_words(value)).append(unit);
     text.append("\n");
 }
 
 void instruments_text(const FlightView& flight, std::string& text) {
     const InstrumentsView& shown = flight.instruments;
-    const Covers& covered = shown.covered;
+    const InstrumentSet &covered = shown.covered, &failed = shown.failed;
     const double tens_fpm = 10.0 * std::round(shown.vertical_speed_fpm / 10.0);
-    reading("Airspeed", covered.airspeed, shown.airspeed_blank, shown.airspeed_kt, " kt", text);
-    reading("Height", covered.altimeter, false, shown.altitude_ft, " ft", text);
-    reading("Vertical speed", covered.vertical_speed, false, tens_fpm, " ft/min", text);
-    reading("Power", covered.power, false, shown.power_percent, " %", text);
+    reading("Airspeed", covered.airspeed, failed.airspeed, shown.airspeed_kt, " kt", text);
+    reading("Height", covered.altimeter, failed.altimeter, shown.altitude_ft, " ft", text);
+    reading("Vertical speed", covered.vertical_speed, failed.vertical_speed, tens_fpm, " ft/min", text);
+    reading("Power", covered.power, failed.power, shown.power_percent, " %", text);
     text.append("Flap ").append(shown.flap_names[static_cast<std::size_t>(shown.flap_index)]);
     text.append("\nLights ").append(flight.lights.words);
 }
@@ -74,8 +81,8 @@ std::string summary_text(const SummaryView& summary) {
     for (const LabelledValue& value : summary.path_figures) text += "Path " + sentence(value);
     for (const LabelledValue& value : summary.speed_figures) text += "Speed " + sentence(value);
     for (const ShareBar& bar : summary.in_tolerance) text += bar.label + ": " + bar.value + "\n";
-    for (const ShareBar& bar : summary.light_pictures)
-        text += "Lights " + bar.label + ": " + bar.value + "\n";
+    for (const PictureShare& share : summary.light_pictures)
+        text += "Lights " + share.picture.words + ": " + share.value + "\n";
     for (const std::string& line : summary.definitions) text += line + "\n";
     return text;
 }
@@ -87,13 +94,16 @@ std::string screen_and_help_text(const View& view) {
     const Display& d = view.display;
     std::string text =
         "Screen and help.\nLook: " + std::string(looks[static_cast<std::size_t>(d.look)]) + "\n";
-    text +=
-        on_off("Projector text", d.projector_text) + on_off("Less motion", d.reduced_motion) +
-        on_off("Eyes outside", d.eyes_outside) + on_off("Side profile", d.side_profile) +
-        on_off("Magnifier", d.magnifier) + on_off("Letters in the magnifier", d.lamp_letters) +
-        on_off("Shapes in the magnifier", d.lamp_shapes) + on_off("Airspeed covered", d.covered.airspeed) +
-        on_off("Altimeter covered", d.covered.altimeter) +
-        on_off("Vertical speed covered", d.covered.vertical_speed) + on_off("Power covered", d.covered.power);
+    text += on_off("Projector text", d.projector_text) + on_off("Less motion", d.reduced_motion) +
+            on_off("Eyes outside", d.eyes_outside) + on_off("Side profile", d.side_profile) +
+            on_off("Magnifier", d.magnifier) + on_off("Letters in the magnifier", d.lamp_letters) +
+            on_off("Shapes in the magnifier", d.lamp_shapes) +
+            on_off("Airspeed covered", d.covered.airspeed) +
+            on_off("Altimeter covered", d.covered.altimeter) +
+            on_off("Vertical speed covered", d.covered.vertical_speed) +
+            on_off("Power covered", d.covered.power) + on_off("Airspeed failed", d.failed.airspeed) +
+            on_off("Altimeter failed", d.failed.altimeter) +
+            on_off("Vertical speed failed", d.failed.vertical_speed) + on_off("Power failed", d.failed.power);
     text += "Screen width: " + number_words(d.screen_width_cm) +
             " cm\nViewing distance: " + number_words(d.viewing_distance_cm) + " cm\n" +
             view.screen_and_help.true_size + "\n";
@@ -106,6 +116,7 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     if (!view.notice.empty()) text.append(view.notice).append("\n");
     switch (screen) {
     case Screen::choices: text += choices_text(view); break;
+    case Screen::where_and_when: text += where_and_when_text(view.where_and_when); break;
     case Screen::stick_sense:
         text += "Which key should lower the nose? Press it: the up key or the down key.";
         break;

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "data/fields.h"
+#include "data/read_outlook.h"
 
 namespace slopewise {
 namespace {
@@ -32,6 +33,10 @@ void each_switch(AnyDisplay& display, Use use) {
     use("covered_altimeter", display.covered.altimeter);
     use("covered_vertical_speed", display.covered.vertical_speed);
     use("covered_power", display.covered.power);
+    use("failed_airspeed", display.failed.airspeed);
+    use("failed_altimeter", display.failed.altimeter);
+    use("failed_vertical_speed", display.failed.vertical_speed);
+    use("failed_power", display.failed.power);
 }
 
 std::string field(std::string_view key, std::string_view value) {
@@ -41,6 +46,8 @@ std::string field(std::string_view key, std::string_view value) {
 std::string quoted_field(std::string_view key, std::string_view name) {
     return field(key, "\"" + std::string(name) + "\"");
 }
+
+std::string_view truth(bool value) { return value ? "true" : "false"; }
 
 std::string display_text(const Display& display) {
     std::string text = quoted_field("look", looks[static_cast<std::size_t>(display.look)]);
@@ -62,12 +69,30 @@ Display read_display(Fields& fields, bool prefers_reduced_motion) {
     return display;
 }
 
+std::string where_and_when_text(const WhereAndWhen& kept) {
+    const Outlook& outlook = kept.outlook;
+    return quoted_field("aircraft", kept.aircraft_id) + quoted_field("runway", kept.runway_id) +
+           ", \"outlook\": {\"light\": \"" +
+           std::string(daylight_names[static_cast<std::size_t>(outlook.light)]) + "\"" +
+           field("ground_lights", truth(outlook.ground_lights)) +
+           field("visibility_km", number_text(outlook.visibility_m / 1000.0)) +
+           field("overcast", truth(outlook.overcast)) + field("rain", truth(outlook.rain)) + "}";
+}
+
+WhereAndWhen read_where_and_when(Fields& fields) {
+    WhereAndWhen kept;
+    if (fields.has("aircraft")) kept.aircraft_id = fields.text("aircraft", 40);
+    if (fields.has("runway")) kept.runway_id = fields.text("runway", 40);
+    if (fields.has("outlook")) kept.outlook = read_outlook(fields.object("outlook"));
+    return kept;
+}
+
 }  // namespace
 
 std::string settings_text(const Settings& settings) {
     return "{\"kind\": \"settings\", \"stick_sense\": \"" + std::string(senses[sense_index(settings)]) +
            "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"" +
-           display_text(settings.display) + "}\n";
+           display_text(settings.display) + where_and_when_text(settings.where_and_when) + "}\n";
 }
 
 Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_motion) {
@@ -83,6 +108,7 @@ Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_moti
     const std::size_t sense = fields.one_of("stick_sense", senses);
     settings.sound = fields.one_of("sound", switches) == 1;
     settings.display = read_display(fields, prefers_reduced_motion);
+    settings.where_and_when = read_where_and_when(fields);
     fields.finish();
     if (!problems.empty()) return failure<Settings>(std::move(problems));
     if (sense != 0) settings.up_key_pushes = sense == 1;

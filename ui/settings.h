@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "lesson/where_and_when.h"
 #include "ui/display.h"
 
 namespace slopewise {
@@ -14,6 +15,7 @@ struct Settings {
     std::optional<bool> up_key_pushes;  // the up key lowers the nose, as a stick pushed forward; unset: ask
     bool sound = true;
     Display display{};
+    WhereAndWhen where_and_when{};
 };
 
 inline constexpr std::string_view settings_key = "slopewise-settings";

@@ -69,12 +69,13 @@ std::vector<ShareBar> tolerance_bars(const Scenario& scenario, const Summary& su
             share_bar(sink, summary.sink_share), share_bar("All three at once", summary.all_share)};
 }
 
-std::vector<ShareBar> light_bars(const Summary& summary) {
-    std::vector<ShareBar> bars;
-    for (int white = summary.light_units; white >= 0; --white)
-        bars.push_back(share_bar(light_words(white, summary.light_units, summary.light_kind),
-                                 summary.light_share[static_cast<std::size_t>(white)]));
-    return bars;
+std::vector<PictureShare> picture_shares(const Scenario& scenario, const Summary& summary) {
+    std::vector<PictureShare> shares;
+    for (int white = summary.light_units; white >= 0; --white) {
+        const double share = summary.light_share[static_cast<std::size_t>(white)];
+        shares.push_back({picture_of(scenario, white), share, percent_words(share)});
+    }
+    return shares;
 }
 
 std::vector<std::string> definition_words(const Scenario& scenario, const Summary& summary) {
@@ -102,8 +103,7 @@ SummaryView summary_view(const FlightSession& session) {
     SummaryView view;
     view.title = "Deviation summary";
     view.ended = end_sentence(summary);
-    view.setup =
-        scenario.aircraft.name + ", " + scenario.surroundings.runway.name + ": " + setup_words(scenario);
+    view.setup = place_words(scenario) + ": " + setup_words(scenario);
     view.worst = worst_sentence(summary, session.track);
     for (std::size_t i = 0; i < session.track.scored; ++i)
         view.profile.push_back(profile_point_with_lights(scenario, session.track.points[i]));
@@ -118,7 +118,8 @@ SummaryView summary_view(const FlightSession& session) {
     view.path_figures = path_figures(summary);
     view.speed_figures = speed_figures(summary);
     view.in_tolerance = tolerance_bars(scenario, summary);
-    view.light_pictures = light_bars(summary);
+    view.light_pictures = picture_shares(scenario, summary);
+    view.stacked_lights = view.light_pictures.front().picture.stacked;
     view.definitions = definition_words(scenario, summary);
     view.definitions.push_back(aids_words(session));
     view.can_fly_on = !session.attempt.at_rest && session.attempt.end != End::ground_short;

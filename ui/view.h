@@ -84,12 +84,12 @@ struct SceneView {
 
 struct InstrumentsView {
     double airspeed_kt = 0, altitude_ft = 0, vertical_speed_fpm = 0;  // as the instruments show them
-    Covers covered;
-    bool airspeed_blank = false;  // failed: no hand, no number
-    double power_percent = 0;     // what the engine gives now
-    double lever_percent = 0;     // where the throttle lever stands
-    int flap_index = 0;           // where the flap lever stands
-    double flap_position = 0;     // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
+    InstrumentSet covered;
+    InstrumentSet failed;      // no hand, no number
+    double power_percent = 0;  // what the engine gives now
+    double lever_percent = 0;  // where the throttle lever stands
+    int flap_index = 0;        // where the flap lever stands
+    double flap_position = 0;  // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
     std::vector<std::string> flap_names;
     double trim = 0;   // -1 nose down ... +1 nose up
     double stick = 0;  // -1 pushed ... +1 pulled, measured from the trimmed position
@@ -112,10 +112,12 @@ struct KeyHint {
     std::string meaning;  // "more / less power"
 };
 
-// The white/red picture of a four-lamp bar, left to right as seen from the approach.
+// The white/red picture of the slope lights as seen from the approach.
 struct LightPicture {
-    std::vector<double> white_fraction;  // of each unit, leftmost first; empty when nothing is seen
-    std::string words;                   // "2 white 2 red"
+    // Of each unit, leftmost first, or of each bar, the far one first; empty when nothing is seen.
+    std::vector<double> white_fraction;
+    bool stacked = false;  // bars one beyond the other, the far one seen above
+    std::string words;     // "2 white 2 red"
 };
 
 struct ChoiceView {
@@ -125,13 +127,32 @@ struct ChoiceView {
     int position = 0;                    // index of the chosen one
     double headwind_kt = 0;              // 0 ... 20
     double max_headwind_kt = 20;
-    std::string sentence;          // "3 NM, on the path, 10 kt headwind"
-    std::string aircraft, runway;  // "Four-seat tourer", "Larkmoor 27"
-    std::string problem;           // why it cannot be flown; empty when it can
+    std::string sentence;  // "3 NM, on the path, 10 kt headwind"
+    std::string place;     // "Four-seat tourer, Larkmoor 27, by day"
+    std::string problem;   // why it cannot be flown; empty when it can
+};
+
+// What is chosen on the sheet "Where and when": indices into its lists.
+struct WhereAndWhenChoice {
+    int airfield = 0, aircraft = 0, light = 0, visibility = 0;
+    bool ground_lights = true, overcast = false, rain = false;
+};
+
+struct WhereAndWhenView {
+    struct Option {
+        std::string name;   // "Larkmoor 27"
+        std::string about;  // "1500 x 30 m, level, PAPI left, farmland"
+    };
+    std::vector<Option> airfields, aircraft;
+    std::vector<std::string> lights, visibilities;  // "Day", "10 km"
+    WhereAndWhenChoice chosen;
+    bool asks_for_ground_lights = false;  // only when it is dark enough to see them
+    std::string sentence;                 // "Four-seat tourer, Larkmoor 27, at night, rain"
 };
 
 struct BriefingView {
     std::string title;                   // "Final approach from 3 NM"
+    std::string place;                   // "Four-seat tourer, Larkmoor 27, by day"
     std::string aim;                     // one sentence
     std::vector<LabelledValue> numbers;  // target speed, ground speed, sink, power, pitch, flap, wind
     std::vector<LabelledValue> heights;  // "3 NM" -> "955" "ft"
@@ -203,6 +224,12 @@ struct ShareBar {         // one row of "share of time"
     std::string value;    // "84 %"
 };
 
+struct PictureShare {  // one of the light pictures, and for how much of the time it was seen
+    LightPicture picture;
+    double fraction = 0;  // 0 ... 1
+    std::string value;    // "76 %"
+};
+
 struct SummaryView : PathView {
     std::string title;  // "Deviation summary"
     std::string ended;  // "Scoring ended at 50 ft wheel height, 0.18 NM from the aim point"
@@ -210,12 +237,13 @@ struct SummaryView : PathView {
     std::string worst;  // the one sentence naming the worst moment
     std::vector<ProfilePoint> profile;
     double target_kt = 0, slow_kt = 0, fast_kt = 0;  // speed band: target - slow ... target + fast
+    bool stacked_lights = false;                     // the profile's lights are bars, the far one first
     double worst_distance_nm = -1;                   // where the worst moment was; negative: none
     std::vector<GateRow> gates;
     std::vector<LabelledValue> path_figures, speed_figures;  // bias, scatter
     std::vector<ShareBar> in_tolerance;
-    std::vector<ShareBar> light_pictures;  // "4 white" ... "4 red"
-    std::vector<std::string> definitions;  // what was measured, against what
+    std::vector<PictureShare> light_pictures;  // all white first
+    std::vector<std::string> definitions;      // what was measured, against what
     bool can_fly_on = false;
     bool can_mirror = false;
 };
@@ -249,6 +277,7 @@ struct Mirror {
 struct View {
     int edition = -1;  // of the words that stand through a flight
     ChoiceView choice;
+    WhereAndWhenView where_and_when;
     BriefingView briefing;
     FlightView flight;
     SummaryView summary;

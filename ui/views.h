@@ -1,7 +1,9 @@
 // The parts of the view, each made from just the engine state it shows.
 #pragma once
 
+#include "data/catalog.h"
 #include "lesson/approach_choice.h"
+#include "lesson/where_and_when.h"
 #include "ui/flight_session.h"
 #include "ui/settings.h"
 #include "ui/view.h"
@@ -9,6 +11,18 @@
 namespace slopewise {
 
 ChoiceView choice_view(const ApproachChoice& choice, const Scenario& scenario);
+
+WhereAndWhenView where_and_when_view(const Catalog& catalog, const WhereAndWhen& chosen,
+                                     const Scenario& scenario);
+
+// What was chosen on that sheet.
+WhereAndWhen where_and_when(const Catalog& catalog, const WhereAndWhenChoice& choice);
+
+// "by day", "at night, dark ground, rain, visibility 5 km".
+std::string outlook_words(const Outlook& outlook);
+
+// "Four-seat tourer, Larkmoor 27, by day".
+std::string place_words(const Scenario& scenario);
 
 BriefingView briefing_view(const Scenario& scenario, const Settings& settings);
 

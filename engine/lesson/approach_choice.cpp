@@ -22,7 +22,7 @@ Lesson lesson_of(const ApproachChoice& choice, const Lesson& base) {
         break;
     case StartSide::on:
         lesson.title = "Final from " + distance + ", on the path";
-        lesson.aim = "Hold two white and two red at the target speed, and change as little as you can.";
+        lesson.aim = "Stay on the path and at the target speed, and change as little as you can.";
         lesson.start.offset_rad = 0.0;
         break;
     case StartSide::below:

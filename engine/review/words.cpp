@@ -47,16 +47,26 @@ std::string deviation_words(const Deviations& off) {
 
 }  // namespace
 
-std::string light_words(int white_count, int units_showing, LightSite::Kind kind) {
-    if (white_count < 0 || units_showing == 0) return "no lights in view";
-    if (kind == LightSite::Kind::vasi &&
-        units_showing == 2) {  // the near bar is the lower, and turns white first
-        if (white_count == 1) return "red over white";
-        return white_count == 0 ? "red over red" : "white over white";
+void light_words(int white_count, int units_showing, LightSite::Kind kind, std::string& words) {
+    words.clear();
+    if (white_count < 0 || units_showing == 0) {
+        words = "no lights in view";
+    } else if (kind == LightSite::Kind::vasi && units_showing == 2) {
+        // The near bar is the lower, and turns white first.
+        words =
+            white_count == 1 ? "red over white" : (white_count == 0 ? "red over red" : "white over white");
+    } else {
+        const int red_count = units_showing - white_count;
+        if (white_count > 0) words.append(std::to_string(white_count)).append(" white");
+        if (white_count > 0 && red_count > 0) words.append(" ");
+        if (red_count > 0) words.append(std::to_string(red_count)).append(" red");
     }
-    if (white_count == 0) return format("%d red", units_showing);
-    if (white_count == units_showing) return format("%d white", white_count);
-    return format("%d white %d red", white_count, units_showing - white_count);
+}
+
+std::string light_words(int white_count, int units_showing, LightSite::Kind kind) {
+    std::string words;
+    light_words(white_count, units_showing, kind, words);
+    return words;
 }
 
 int units_showing(const std::array<double, 4>& white_fraction) {

@@ -12,6 +12,9 @@ namespace slopewise {
 // VASI's two bars "red over white".
 std::string light_words(int white_count, int units_showing = 4, LightSite::Kind kind = LightSite::Kind::papi);
 
+// The same, written over `words`, whose memory is used again.
+void light_words(int white_count, int units_showing, LightSite::Kind kind, std::string& words);
+
 // How many units of the picture a track point shows.
 int units_showing(const std::array<double, 4>& white_fraction);
 

@@ -13,7 +13,7 @@ using namespace slopewise::test;
 
 namespace {
 
-constexpr std::uint64_t seeds = 30;
+constexpr std::uint64_t seeds = 12;
 
 Flight fly_as(std::string_view name, const Scenario& scenario, std::uint64_t seed) {
     ModelPilot pilot = pilot_for(scenario, *pilot_skill(name), seed);

@@ -38,8 +38,25 @@ ChoiceView choice() {
     view.position = 1;
     view.headwind_kt = 10;
     view.sentence = "3 NM, on the path, 10 kt headwind";
-    view.aircraft = "Four-seat tourer";
-    view.runway = "Larkmoor 27";
+    view.place = "Four-seat tourer, Larkmoor 27, by day";
+    return view;
+}
+
+WhereAndWhenView where_and_when() {
+    WhereAndWhenView view;
+    view.airfields = {{"Hazelcombe 09", "700 \u00d7 18 m, level, APAPI left, woodland"},
+                      {"Hazelcombe 16, 2 % up", "700 \u00d7 18 m, 2 % up, APAPI left, woodland"},
+                      {"Larkmoor 27", "1500 \u00d7 30 m, level, PAPI left, farmland"},
+                      {"Larkmoor 09, 1.5 % down", "1500 \u00d7 30 m, 1.5 % down, PAPI left, farmland"},
+                      {"Sandholm 22", "2500 \u00d7 45 m, level, PAPI on both sides, coast"}};
+    view.aircraft = {{"Heavier single", "75 kt approach, 1500 kg"},
+                     {"Four-seat tourer", "65 kt approach, 1050 kg"},
+                     {"Two-seat trainer", "57 kt approach, 740 kg"}};
+    view.lights = {"Day", "Low sun", "Dusk", "Night"};
+    view.visibilities = {"3 km", "5 km", "10 km", "30 km"};
+    view.chosen = {2, 1, 3, 1, false, true, true};
+    view.asks_for_ground_lights = true;
+    view.sentence = "Four-seat tourer, Larkmoor 27, at night, dark ground, overcast, rain, visibility 5 km";
     return view;
 }
 
@@ -58,6 +75,7 @@ std::vector<KeyHint> keys() {
 BriefingView briefing() {
     BriefingView view;
     view.title = "Final approach from 3 NM";
+    view.place = "Four-seat tourer, Larkmoor 27, by day";
     view.aim =
         "Hold the path and the airspeed from 3 NM down to 50 ft: more power than in calm air, and less sink.";
     view.numbers = {{"Target speed", "65", "kt", "indicated"},
@@ -178,11 +196,11 @@ SummaryView summary() {
                          {"Speed within \u22125 to +10 kt", 0.88, "88 %"},
                          {"Sink within 200 ft/min", 0.79, "79 %"},
                          {"All three at once", 0.74, "74 %"}};
-    view.light_pictures = {{"4 white", 0.0, "0 %"},
-                           {"3 white 1 red", 0.06, "6 %"},
-                           {"2 white 2 red", 0.71, "71 %"},
-                           {"1 white 3 red", 0.19, "19 %"},
-                           {"4 red", 0.04, "4 %"}};
+    view.light_pictures = {{picture(4), 0.0, "0 %"},
+                           {picture(3), 0.06, "6 %"},
+                           {picture(2), 0.71, "71 %"},
+                           {picture(1), 0.19, "19 %"},
+                           {picture(0), 0.04, "4 %"}};
     view.definitions = {
         "Path: the angle of your eye above the aim point less 3.0\u00b0; plus is high.",
         "Speed: indicated airspeed less the target. Sink: less ground speed \u00d7 tan 3.0\u00b0.",
@@ -202,6 +220,7 @@ View sample_view() {
     view.briefing = briefing();
     view.flight = flight();
     view.summary = summary();
+    view.where_and_when = where_and_when();
     view.screen_and_help.true_size =
         "For true size the view of 40\u00b0 would have to be 44 cm wide; it is shown at 0.8 of that.";
     view.screen_and_help.help = {

@@ -69,12 +69,13 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 6> screens{{{Screen::choices, "choices"},
+inline constexpr std::array<Place, 7> screens{{{Screen::choices, "choices"},
                                                {Screen::stick_sense, "stick sense"},
                                                {Screen::briefing, "briefing"},
                                                {Screen::flight, "flight"},
                                                {Screen::summary, "summary"},
-                                               {Screen::screen_and_help, "screen and help"}}};
+                                               {Screen::screen_and_help, "screen and help"},
+                                               {Screen::where_and_when, "where and when"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);

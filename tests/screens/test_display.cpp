@@ -53,9 +53,14 @@ bool toggled(const Actions& actions, bool Display::*what) {
     return set != nullptr && set->display.*what;
 }
 
-bool covered(const Actions& actions, bool Covers::*what) {
+bool covered(const Actions& actions, bool InstrumentSet::*what) {
     const auto* set = find<SetDisplay>(actions);
     return set != nullptr && set->display.covered.*what;
+}
+
+bool failed(const Actions& actions, bool InstrumentSet::*what) {
+    const auto* set = find<SetDisplay>(actions);
+    return set != nullptr && set->display.failed.*what && set->display.covered == InstrumentSet{};
 }
 
 Actions press_on_sheet(Stage& stage, const char* label, const char* group = nullptr) {
@@ -74,13 +79,18 @@ TEST_CASE("screen and help: each switch asks for the same display with one thing
     CHECK(toggled(press_on_sheet(stage, "Magnifier for the lights"), &Display::magnifier));
     CHECK(toggled(press_on_sheet(stage, "Letters R and W in it"), &Display::lamp_letters));
     CHECK(toggled(press_on_sheet(stage, "Shapes in it"), &Display::lamp_shapes));
-    CHECK(covered(press_on_sheet(stage, "Airspeed"), &Covers::airspeed));
-    CHECK(covered(press_on_sheet(stage, "Altimeter"), &Covers::altimeter));
-    CHECK(covered(press_on_sheet(stage, "Vertical speed"), &Covers::vertical_speed));
+    CHECK(covered(press_on_sheet(stage, "Airspeed"), &InstrumentSet::airspeed));
+    CHECK(covered(press_on_sheet(stage, "Altimeter"), &InstrumentSet::altimeter));
+    CHECK(covered(press_on_sheet(stage, "Vertical speed"), &InstrumentSet::vertical_speed));
     const Actions power = press_on_sheet(stage, "Power");
-    CHECK(covered(power, &Covers::power));
-    CHECK_FALSE(covered(power, &Covers::airspeed));
+    CHECK(covered(power, &InstrumentSet::power));
+    CHECK_FALSE(covered(power, &InstrumentSet::airspeed));
     CHECK(find<SetDisplay>(power)->display.screen_width_cm == stage.view.display.screen_width_cm);
+
+    CHECK(failed(press_on_sheet(stage, "Airspeed failed"), &InstrumentSet::airspeed));
+    CHECK(failed(press_on_sheet(stage, "Altimeter failed"), &InstrumentSet::altimeter));
+    CHECK(failed(press_on_sheet(stage, "Vertical speed failed"), &InstrumentSet::vertical_speed));
+    CHECK(failed(press_on_sheet(stage, "Power failed"), &InstrumentSet::power));
 
     const Actions night = press_on_sheet(stage, "Night", "look");
     REQUIRE(find<SetDisplay>(night) != nullptr);

@@ -1,38 +1,15 @@
 // The program without a window: wishes in, screens and what the host is asked for out.
 #include <doctest/doctest.h>
 
-#include "assets/embedded.h"
 #include "tests/check.h"
+#include "tests/ui/test_host.h"
 #include "ui/app.h"
 #include "ui/make_view.h"
 
 using namespace slopewise;
+using namespace slopewise::test;
 
 namespace {
-
-// A host that remembers what it was asked.
-struct TestHost : Host {
-    std::string kept;
-    std::string file;
-    Mirror mirror;
-    std::vector<HostEvent> events;
-
-    std::vector<HostEvent> take_events() override { return std::exchange(events, {}); }
-    std::string load(std::string_view) override { return kept; }
-    void save(std::string_view, std::string_view text) override { kept = text; }
-    void offer_file(std::string_view, std::string_view, std::string_view text) override { file = text; }
-    void play(const SoundView&) override {}
-    void show_mirror(std::string_view screen, std::string_view instruments) override {
-        mirror = {std::string(screen), std::string(instruments)};
-    }
-};
-
-Catalog shipped() {
-    std::vector<DataFile> files;
-    for (const EmbeddedFile& file : embedded_files())
-        if (file.name.ends_with(".json")) files.push_back({std::string(file.name), file.bytes});
-    return *load_catalog(files).value;
-}
 
 // Ticks the flight in progress with its hands as they are, until scoring ends.
 void fly_hands_off(App& app) {

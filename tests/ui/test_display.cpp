@@ -4,35 +4,16 @@
 #include <cmath>
 #include <string>
 
-#include "assets/embedded.h"
 #include "tests/check.h"
+#include "tests/ui/test_host.h"
 #include "ui/app.h"
 #include "ui/make_view.h"
 #include "ui/theme.h"
 
 using namespace slopewise;
+using namespace slopewise::test;
 
 namespace {
-
-struct QuietHost : Host {
-    std::string kept;
-    bool less_motion = false;
-
-    std::vector<HostEvent> take_events() override { return {}; }
-    std::string load(std::string_view) override { return kept; }
-    void save(std::string_view, std::string_view text) override { kept = text; }
-    bool prefers_reduced_motion() override { return less_motion; }
-    void offer_file(std::string_view, std::string_view, std::string_view) override {}
-    void play(const SoundView&) override {}
-    void show_mirror(std::string_view, std::string_view) override {}
-};
-
-Catalog shipped() {
-    std::vector<DataFile> files;
-    for (const EmbeddedFile& file : embedded_files())
-        if (file.name.ends_with(".json")) files.push_back({std::string(file.name), file.bytes});
-    return *load_catalog(files).value;
-}
 
 Display everything_changed() {
     Display d;
@@ -41,6 +22,7 @@ Display everything_changed() {
     d.magnifier = false;
     d.lamp_letters = d.lamp_shapes = true;
     d.covered = {true, true, true, true};
+    d.failed = {true, true, true, true};
     d.screen_width_cm = 34;
     d.viewing_distance_cm = 60;
     return d;
@@ -79,7 +61,7 @@ TEST_CASE("display: settings kept before there was one still read, and a bad one
 }
 
 TEST_CASE("display: less motion is what the machine prefers, until it is chosen here") {
-    QuietHost host;
+    TestHost host;
     host.less_motion = true;
     App app = make_app(shipped(), host);
     CHECK(app.settings.display.reduced_motion);
@@ -99,7 +81,7 @@ TEST_CASE("display: the width at which the view has its true angles follows from
     d.viewing_distance_cm = 60;
     CHECK_NEAR(share_of_true_size(d), 0.778, 0.001);
 
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     apply(app, SetDisplay{d}, host);
     apply(app, OpenScreenAndHelp{}, host);
@@ -110,7 +92,7 @@ TEST_CASE("display: the width at which the view has its true angles follows from
 }
 
 TEST_CASE("display: the sheet opens from choices and from a flight, which waits, and leads back") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     apply(app, OpenScreenAndHelp{}, host);
     CHECK(app.screen == Screen::screen_and_help);
@@ -138,7 +120,7 @@ TEST_CASE("display: H opens the sheet and closes it, and Escape closes it") {
 }
 
 TEST_CASE("peeks: with eyes outside the panel is dark but for a look, and each look is counted and timed") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     app.settings.display.eyes_outside = true;
     apply(app, ChooseDistance{1}, host);
@@ -163,7 +145,7 @@ TEST_CASE("peeks: with eyes outside the panel is dark but for a look, and each l
 }
 
 TEST_CASE("peeks: a finger on the dials is one too, and without eyes outside nothing is counted") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     apply(app, StartFlight{}, host);
     apply(app, TouchPanel{true}, host);
@@ -179,7 +161,7 @@ TEST_CASE("peeks: a finger on the dials is one too, and without eyes outside not
 }
 
 TEST_CASE("aids: what helped or was covered at any time is named on the summary") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     apply(app, StartFlight{}, host);
     app.settings.display = everything_changed();
@@ -194,11 +176,11 @@ TEST_CASE("aids: what helped or was covered at any time is named on the summary"
     CHECK(make_view(app).summary.definitions.back() ==
           "Aids: the magnifier, letters in it, shapes in it and the side profile. Covered: airspeed, "
           "altimeter, "
-          "vertical speed and power.");
+          "vertical speed and power. Failed: airspeed, altimeter, vertical speed and power.");
 }
 
 TEST_CASE("covers: what is covered is not told either, nor given away by a call") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     app.settings.display.covered = {true, false, true, false};
     apply(app, StartFlight{}, host);
@@ -210,9 +192,53 @@ TEST_CASE("covers: what is covered is not told either, nor given away by a call"
     CHECK(view.mirror.instruments.find("Height covered") == std::string::npos);
 }
 
+TEST_CASE("failures: each instrument fails alone, on the dial, in words and on the summary") {
+    struct Row {
+        bool InstrumentSet::*which;
+        const char *told, *summary;
+    };
+    for (const Row& row :
+         {Row{&InstrumentSet::airspeed, "Airspeed failed, no reading", "airspeed"},
+          Row{&InstrumentSet::altimeter, "Height failed, no reading", "altimeter"},
+          Row{&InstrumentSet::vertical_speed, "Vertical speed failed, no reading", "vertical speed"},
+          Row{&InstrumentSet::power, "Power failed, no reading", "power"}}) {
+        CAPTURE(row.told);
+        TestHost host;
+        App app = make_app(shipped(), host);
+        app.settings.display.failed.*row.which = true;
+        apply(app, ChooseDistance{1}, host);
+        apply(app, StartFlight{}, host);
+        const View view = make_view(app);
+        InstrumentSet alone;
+        alone.*row.which = true;
+        CHECK(view.flight.instruments.failed == alone);
+        CHECK(view.mirror.instruments.find(row.told) != std::string::npos);
+        std::size_t told = 0;
+        for (std::size_t at = 0; (at = view.mirror.instruments.find("failed", at)) != std::string::npos; ++at)
+            ++told;
+        CHECK(told == 1);
+        fly_s(app, 0.1, false);
+        app.settings.display.failed = {};
+        fly_s(app, 400, false);
+        apply(app, OpenSummary{}, host);
+        CHECK(make_view(app).summary.definitions.back() ==
+              std::string("Aids: the magnifier. Failed: ") + row.summary + ".");
+    }
+}
+
+TEST_CASE("failures: a call for the flap's limit does not give a failed airspeed away") {
+    TestHost host;
+    App app = make_app(shipped(), host);
+    apply(app, StartFlight{}, host);
+    app.flight->attempt.flight.vx_mps = 60;  // far above the flap's limit
+    CHECK(make_view(app).flight.caption.starts_with("Too fast for this flap"));
+    app.settings.display.failed.airspeed = true;
+    CHECK(make_view(app).flight.caption.empty());
+}
+
 // WCAG 2.2, success criterion 2.3.1: three flashes in any one second at most.
 TEST_CASE("stall warning: one that comes and goes stays for half a second, so that nothing flashes") {
-    QuietHost host;
+    TestHost host;
     App app = make_app(shipped(), host);
     apply(app, StartFlight{}, host);
     app.flight->stalling = 1;
@@ -239,7 +265,7 @@ TEST_CASE("airspeed: the arcs of every aircraft follow from its data, for its gr
     REQUIRE(catalog.aircraft.size() == 3);
     for (const Aircraft& aircraft : catalog.aircraft) {
         CAPTURE(aircraft.id);
-        QuietHost host;
+        TestHost host;
         App app = make_app(catalog, host);
         apply(app, StartFlight{}, host);
         app.flight->scenario.aircraft = aircraft;

@@ -114,6 +114,37 @@ TEST_CASE("shelf: everything keeps inside its rectangle in every shape of window
     }
 }
 
+// A hand takes the needle's colour, which nothing else on a dial has.
+TEST_CASE("shelf: an instrument that fails loses its hand and keeps its dial; the others stay") {
+    Bench bench({1280, 720});
+    const auto needle_corners = [&](const InstrumentsView& shown) {
+        int count = 0;
+        bench.frame([&](ImDrawList* list) {
+            const int before = list->VtxBuffer.Size;
+            draw_shelf(list, {0, 540}, {1100, 720}, shown);
+            for (int i = before; i < list->VtxBuffer.Size; ++i)
+                count += list->VtxBuffer[i].col == theme().colour.needle ? 1 : 0;
+        });
+        return count;
+    };
+    const InstrumentsView whole = sample_view().flight.instruments;
+    const int all = needle_corners(whole);
+    int left = all;
+    InstrumentsView worse = whole;
+    for (bool InstrumentSet::*which : {&InstrumentSet::airspeed, &InstrumentSet::altimeter,
+                                       &InstrumentSet::vertical_speed, &InstrumentSet::power}) {
+        InstrumentsView alone = whole;
+        alone.failed.*which = true;
+        CHECK(needle_corners(alone) < all);
+        worse.failed.*which = true;
+        const int now = needle_corners(worse);
+        CHECK(now < left);
+        left = now;
+        alone.covered.*which = true;  // a lid hides a failed one as well
+        CHECK(needle_corners(alone) < all);
+    }
+}
+
 TEST_CASE("shelf: the levers follow the hand") {
     const ImVec2 size(1280, 720);
     Bench bench(size);

@@ -39,7 +39,7 @@ constexpr std::pair<ImGuiKey, Key> keys[] = {
     {ImGuiKey_1, Key::one},         {ImGuiKey_2, Key::two},
     {ImGuiKey_3, Key::three},       {ImGuiKey_Space, Key::space},
     {ImGuiKey_Escape, Key::escape}, {ImGuiKey_H, Key::h},
-    {ImGuiKey_V, Key::v},
+    {ImGuiKey_V, Key::v},           {ImGuiKey_W, Key::w},
 };
 
 RawInput read_keys() {

@@ -118,11 +118,12 @@ void title(Column& page, const BriefingView& briefing, bool steps_at_head, Actio
     paragraph(page, TextSize::title, c.ink, briefing.title, true);
     if (beside) page.y = std::max(page.y, page.y - line_height(TextSize::title) + press_height() + grid(1));
     paragraph(page, TextSize::text, c.ink_soft, briefing.aim);
+    paragraph(page, TextSize::note, c.ink_soft, briefing.place + ".");
     if (steps_at_head && !beside) {
         gap(page, 2);
         next_step(page, actions);
     }
-    gap(page, 2);
+    gap(page, 0.5f);
 }
 
 }  // namespace

@@ -73,10 +73,10 @@ void draw_path(ImDrawList* list, const Frame& frame, float farthest) {
     text_at(list, {left, upper_edge - note_height() - grid(0.25f)}, TextSize::note, c.accent, words);
 }
 
-// What is flown and where on the left, the wind on the right; under one another where the figure is narrow.
+// How the figure is drawn on the left, the wind on the right; under one another where the figure is narrow.
 void draw_captions(ImDrawList* list, ImVec2 min, ImVec2 max, const ChoiceView& choice) {
     const Palette& c = theme().colour;
-    const std::string who = choice.aircraft + ", " + choice.runway + "; heights stretched";
+    constexpr std::string_view who = "Heights stretched";
     const ImVec2 taken = text_at(list, min, TextSize::note, c.ink_soft, who);
     const float wind_width = text_extent(TextSize::note, "20 kt headwind").x + grid(1);
     const float free = max.x - min.x - taken.x - wind_width;

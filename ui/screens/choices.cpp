@@ -30,11 +30,11 @@ void name_and_call(Column& page) {
     paragraph(page, TextSize::title, c.ink, "Slopewise", true);
     paragraph(page, TextSize::text, c.ink_soft,
               "Practise the picture and the airspeed on a three-degree final approach.");
-    gap(page, is_short() ? 1.0f : 2.0f);
+    gap(page, 1);
     rule(page);
-    gap(page, is_short() ? 0.5f : 1.5f);
+    gap(page, is_short() ? 0.5f : 1.0f);
     paragraph(page, TextSize::number, c.ink, "Choose an approach, then brief it.", true);
-    gap(page, is_short() ? 0.5f : 1.5f);
+    gap(page, is_short() ? 0.5f : 1.0f);
 }
 
 void choose_distance(Column& column, const ChoiceView& choice, Actions& actions) {
@@ -72,20 +72,36 @@ void choose(Column& column, const ChoiceView& choice, Actions& actions) {
     choose_headwind(column, choice, actions);
 }
 
+// What is flown, where and when; pressing the words changes that.
+void place(Column& column, const ChoiceView& choice, Actions& actions) {
+    const Palette& c = theme().colour;
+    const std::string words = choice.place + ". Change: W";
+    const float words_height = paragraph_height(TextSize::note, words, column.width);
+    const float height = std::max(press_height(), std::round(words_height));
+    const ImVec2 min{column.left, std::round(column.y)}, size{column.width, height};
+    const Press press = press_area("where and when", min, size);
+    Column line{column.list, column.left, column.width, min.y + std::round((height - words_height) / 2)};
+    paragraph(line, TextSize::note, press.hovered ? c.ink : c.accent, words);
+    if (press.focused) focus_ring(column.list, min, {min.x + size.x, min.y + size.y}, c.ink);
+    if (press.pressed) actions.push_back(OpenWhereAndWhen{});
+    column.y = min.y + height;
+}
+
 void brief_it(Column& column, const ChoiceView& choice, Actions& actions) {
     const Palette& c = theme().colour;
-    if (choice.problem.empty()) {
-        paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
-        gap(column, 1);
-        const std::array<ButtonWords, 2> buttons{
-            {{"Brief it", Weight::primary}, {"Screen and help", Weight::quiet, "H"}}};
-        const int pressed = button_row(column, buttons);
-        if (pressed == 0) actions.push_back(OpenBriefing{});
-        if (pressed == 1) actions.push_back(OpenScreenAndHelp{});
+    if (!choice.problem.empty()) {
+        paragraph(column, TextSize::text, c.attention, choice.problem, true);
+        paragraph(column, TextSize::text, c.ink, "Choose another start, aircraft or less wind.");
+        place(column, choice, actions);
         return;
     }
-    paragraph(column, TextSize::text, c.attention, choice.problem, true);
-    paragraph(column, TextSize::text, c.ink, "Choose another start or less wind.");
+    paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
+    place(column, choice, actions);
+    constexpr std::array<ButtonWords, 2> buttons{
+        {{"Brief it", Weight::primary}, {"Screen and help", Weight::quiet, "H"}}};
+    const int pressed = button_row(column, buttons);
+    if (pressed == 0) actions.push_back(OpenBriefing{});
+    if (pressed == 1) actions.push_back(OpenScreenAndHelp{});
 }
 
 float caution_height(const View& view, float width) {
@@ -139,9 +155,10 @@ Actions draw_choices(const View& view) {
         std::vector<Column> columns = side_by_side(page, shares, 6);
         choose(columns[0], view.choice, actions);
         if (is_short()) {
-            figure_in(columns[1],
-                      columns[0].y - columns[1].y - press_height() - line_height(TextSize::text) - grid(2.5f),
-                      view.choice);
+            figure_in(
+                columns[1],
+                columns[0].y - columns[1].y - 2 * press_height() - line_height(TextSize::text) - grid(2.5f),
+                view.choice);
             gap(columns[1], 1.5f);
             brief_it(columns[1], view.choice, actions);
         } else {

@@ -35,7 +35,7 @@ std::vector<TableColumn> all_columns() {
 }
 
 float lights_width(const GateRow& row) {
-    return row.reached ? light_picture_size(lamp_height(), row.lights.white_fraction.size()).x : 0.0f;
+    return row.reached ? light_picture_size(lamp_height(), row.lights).x : 0.0f;
 }
 
 void set_widths(std::vector<TableColumn>& columns, std::span<const GateRow> gates) {

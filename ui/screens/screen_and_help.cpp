@@ -76,12 +76,21 @@ void aids(Column& column, Wanted& wanted) {
 }
 
 void covers(Column& column, Wanted& wanted) {
-    Covers& covered = wanted.display.covered;
+    InstrumentSet& covered = wanted.display.covered;
     heading(column, "Covered instruments");
     on_off(column, "Airspeed", covered.airspeed, wanted);
     on_off(column, "Altimeter", covered.altimeter, wanted);
     on_off(column, "Vertical speed", covered.vertical_speed, wanted);
     on_off(column, "Power", covered.power, wanted);
+}
+
+void failures(Column& column, Wanted& wanted) {
+    InstrumentSet& failed = wanted.display.failed;
+    heading(column, "Failed instruments");
+    on_off(column, "Airspeed failed", failed.airspeed, wanted);
+    on_off(column, "Altimeter failed", failed.altimeter, wanted);
+    on_off(column, "Vertical speed failed", failed.vertical_speed, wanted);
+    on_off(column, "Power failed", failed.power, wanted);
 }
 
 void help(Column& column, const ScreenAndHelpView& sheet) {
@@ -94,22 +103,6 @@ void help(Column& column, const ScreenAndHelpView& sheet) {
     }
 }
 
-// The way back stands at the head, where it is seen however long the sheet is.
-void title(Column& page, const ScreenAndHelpView& sheet, Actions& actions) {
-    const Palette& c = theme().colour;
-    const ButtonWords back{sheet.in_flight ? "Back to the flight" : "Back to choices", Weight::primary, "H"};
-    const float width = button_width(back);
-    const ImVec2 words = text_extent(TextSize::title, "Screen and help", true);
-    const bool beside = words.x + grid(4) + width <= page.width;
-    const float top = page.y;
-    paragraph(page, TextSize::title, c.ink, "Screen and help", true);
-    if (!beside) gap(page, 1);
-    const ImVec2 place = beside ? ImVec2{std::round(page.right() - width), top} : ImVec2{page.left, page.y};
-    if (button(page.list, place, {width, press_height()}, back)) actions.push_back(CloseScreenAndHelp{});
-    page.y = std::max(page.y, place.y + press_height());
-    gap(page, 1.5f);
-}
-
 }  // namespace
 
 Actions draw_screen_and_help(const View& view) {
@@ -117,7 +110,8 @@ Actions draw_screen_and_help(const View& view) {
     Wanted wanted{view.display, false};
     const ScreenAndHelpView& sheet = view.screen_and_help;
     Column page = begin_sheet("screen and help");
-    title(page, sheet, actions);
+    const ButtonWords back{sheet.in_flight ? "Back to the flight" : "Back to choices", Weight::primary, "H"};
+    if (title_with_way_back(page, "Screen and help", back)) actions.push_back(CloseScreenAndHelp{});
     const float sizes = measure(page);
     if (sizes >= three_columns_from) {
         const std::array<float, 3> shares{1, 1, 1};
@@ -128,6 +122,8 @@ Actions draw_screen_and_help(const View& view) {
         aids(columns[1], wanted);
         gap(columns[1], 1);
         covers(columns[1], wanted);
+        failures(columns[2], wanted);
+        gap(columns[2], 1);
         help(columns[2], sheet);
         join(page, columns);
     } else if (sizes >= two_columns_from) {
@@ -140,6 +136,8 @@ Actions draw_screen_and_help(const View& view) {
         covers(columns[0], wanted);
         aids(columns[1], wanted);
         gap(columns[1], 1);
+        failures(columns[1], wanted);
+        gap(columns[1], 1);
         help(columns[1], sheet);
         join(page, columns);
     } else {
@@ -148,6 +146,8 @@ Actions draw_screen_and_help(const View& view) {
         aids(page, wanted);
         gap(page, 1);
         covers(page, wanted);
+        gap(page, 1);
+        failures(page, wanted);
         gap(page, 1);
         true_size(page, sheet, wanted);
         gap(page, 1);

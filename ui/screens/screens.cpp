@@ -13,6 +13,7 @@ Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     case Screen::flight: return draw_flight(view, ui);
     case Screen::summary: return draw_summary(view);
     case Screen::screen_and_help: return draw_screen_and_help(view);
+    case Screen::where_and_when: return draw_where_and_when(view);
     }
     return {};
 }

@@ -6,7 +6,7 @@
 
 namespace slopewise {
 
-enum class Screen { choices, stick_sense, briefing, flight, summary, screen_and_help };
+enum class Screen { choices, stick_sense, briefing, flight, summary, screen_and_help, where_and_when };
 
 // What a screen remembers between frames that is nobody else's business.
 struct UiState {
@@ -20,6 +20,7 @@ Actions draw_stick_sense(const View& view);
 Actions draw_briefing(const View& view);
 Actions draw_flight(const View& view, UiState& ui);
 Actions draw_summary(const View& view);
+Actions draw_where_and_when(const View& view);
 Actions draw_screen_and_help(const View& view);
 
 // Draws the screen named, over the whole window.

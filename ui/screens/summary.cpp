@@ -71,19 +71,6 @@ void tolerance(Column& column, const SummaryView& summary) {
     share_rows(column, summary.in_tolerance);
 }
 
-// The five pictures, most white first. A bar on the right of the runway has its white units rightmost.
-LightPicture picture_of(std::size_t row, const SummaryView& summary) {
-    LightPicture picture;
-    bool mirrored = false;
-    for (const GateRow& gate : summary.gates) {
-        const std::vector<double>& lamps = gate.lights.white_fraction;
-        if (gate.reached && !lamps.empty() && lamps.front() < lamps.back()) mirrored = true;
-    }
-    for (std::size_t i = 0; i < 4; ++i) picture.white_fraction.push_back(i + row < 4 ? 1.0 : 0.0);
-    if (mirrored) std::reverse(picture.white_fraction.begin(), picture.white_fraction.end());
-    return picture;
-}
-
 float lamp_height() { return std::round(note_height() * 0.8f); }
 
 float light_shares_height() { return line_height(TextSize::note) * 2 + lamp_height() + grid(2); }
@@ -97,7 +84,8 @@ void light_shares(Column& column, const SummaryView& summary) {
         column.width / static_cast<float>(std::max<std::size_t>(summary.light_pictures.size(), 1));
     for (std::size_t i = 0; i < summary.light_pictures.size(); ++i) {
         const float left = std::round(column.left + each * static_cast<float>(i));
-        draw_light_picture(column.list, {left, std::round(column.y)}, lamp, picture_of(i, summary));
+        draw_light_picture(column.list, {left, std::round(column.y)}, lamp,
+                           summary.light_pictures[i].picture);
         text_at(column.list, {left, column.y + lamp + grid(0.5f)}, TextSize::note, c.ink,
                 summary.light_pictures[i].value, true);
     }

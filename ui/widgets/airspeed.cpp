@@ -69,10 +69,11 @@ void draw_airspeed(ImDrawList* list, const Dial& dial, const InstrumentsView& i)
         list->AddTriangleFilled(point, left, right, colour.dial);
         list->AddTriangle(point, left, right, colour.dial_ink, dial.line() * 1.4f);
     }
-    if (!i.airspeed_blank) dial_pointer(list, dial, angle(i.airspeed_kt), 0.44, 0.90, colour.needle, 0.13);
-    const std::string words = i.airspeed_blank ? "\u2013" : whole_number(i.airspeed_kt);
-    dial_digits(list, dial, dial.grand() ? TextSize::title : TextSize::number, words,
-                i.stall_warning ? "stall" : "kt");
+    const TextSize size = dial.grand() ? TextSize::title : TextSize::number;
+    if (i.failed.airspeed) return dial_failed(list, dial, size);
+    dial_pointer(list, dial, angle(i.airspeed_kt), 0.44, 0.90, colour.needle, 0.13);
+    const std::string words = whole_number(i.airspeed_kt);
+    dial_digits(list, dial, size, words, i.stall_warning ? "stall" : "kt");
 }
 
 }  // namespace slopewise

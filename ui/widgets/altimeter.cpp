@@ -24,6 +24,7 @@ void draw_altimeter(ImDrawList* list, const Dial& dial, const InstrumentsView& i
         const char words[] = {static_cast<char>('0' + hundreds), '\0'};
         dial_numeral(list, dial, turn_rad * hundreds / 10, words);
     }
+    if (i.failed.altimeter) return dial_failed(list, dial, TextSize::text);
     const double thousands_rad = turn_rad * std::fmod(i.altitude_ft / 10000.0 + 1.0, 1.0);
     const double hundreds_rad = turn_rad * std::fmod(i.altitude_ft / 1000.0 + 10.0, 1.0);
     dial_pointer(list, dial, thousands_rad, 0.74, 0.52, colour.dial_ink,

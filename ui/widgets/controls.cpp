@@ -138,6 +138,18 @@ float button_row_height(float width, std::span<const ButtonWords> buttons) {
     return height;
 }
 
+bool title_with_way_back(Column& page, std::string_view title, const ButtonWords& back) {
+    const float width = button_width(back), top = page.y;
+    const bool beside = text_extent(TextSize::title, title, true).x + grid(4) + width <= page.width;
+    paragraph(page, TextSize::title, theme().colour.ink, title, true);
+    if (!beside) gap(page, 1);
+    const ImVec2 place = beside ? ImVec2{std::round(page.right() - width), top} : ImVec2{page.left, page.y};
+    const bool taken = button(page.list, place, {width, press_height()}, back);
+    page.y = std::max(page.y, place.y + press_height());
+    gap(page, 1.5f);
+    return taken;
+}
+
 int choice_row(Column& column, const char* name, std::span<const std::string> labels, int chosen) {
     const Palette& c = theme().colour;
     const float height = press_height();

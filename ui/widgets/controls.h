@@ -33,6 +33,10 @@ bool button(ImDrawList* list, ImVec2 min, ImVec2 size, const ButtonWords& words)
 int button_row(Column& column, std::span<const ButtonWords> buttons);
 float button_row_height(float width, std::span<const ButtonWords> buttons);
 
+// A sheet's title with its way back beside it, at the head, where it is seen however long the sheet is; true
+// when the way back is taken.
+bool title_with_way_back(Column& page, std::string_view title, const ButtonWords& back);
+
 // Exclusive choices joined in a row; returns the one pressed, or -1.
 int choice_row(Column& column, const char* name, std::span<const std::string> labels, int chosen);
 

@@ -86,6 +86,10 @@ void dial_digits(ImDrawList* list, const Dial& dial, TextSize size, std::string_
             TextSize::note, colour.dial_soft, unit);
 }
 
+void dial_failed(ImDrawList* list, const Dial& dial, TextSize size) {
+    dial_digits(list, dial, size, "\xE2\x80\x93", "failed");
+}
+
 std::string whole_number(double value) {
     const long rounded = std::lround(std::clamp(value, -99999.0, 99999.0));
     return (rounded < 0 ? "\xE2\x88\x92" : "") + std::to_string(std::labs(rounded));

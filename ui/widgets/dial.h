@@ -44,6 +44,9 @@ void dial_pointer(ImDrawList* list, const Dial& dial, double angle_rad, double i
 void dial_digits(ImDrawList* list, const Dial& dial, TextSize size, std::string_view digits,
                  std::string_view unit);
 
+// In the place of the digits, and with no pointer: the instrument has failed.
+void dial_failed(ImDrawList* list, const Dial& dial, TextSize size);
+
 // A plain lid with the name of what is under it: the instrument is covered.
 void dial_cover(ImDrawList* list, const Dial& dial, std::string_view name);
 

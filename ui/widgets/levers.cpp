@@ -155,15 +155,19 @@ Actions draw_throttle(ImDrawList* list, const LeverPlace& place, const Instrumen
                       colour.shelf_edge, 1.0f);
     }
     grip(list, slot, slot.y(i.lever_percent / 100.0), held);
-    if (!i.covered.power) follower(list, slot, slot.y(i.power_percent / 100.0));
+    const bool none = i.covered.power || i.failed.power;
+    if (!none) follower(list, slot, slot.y(i.power_percent / 100.0));
 
     // Set from the right, so that a third digit moves nothing.
-    const std::string words = i.covered.power ? "\xE2\x80\x93" : whole_number(i.power_percent);
+    const std::string words = none ? "\xE2\x80\x93" : whole_number(i.power_percent);
     const float unit_px = text_extent(TextSize::note, "%").x, right = place.max.x - unit_px - 3;
     const float middle = (slot.top + slot.bottom) / 2, tall = text_extent(TextSize::number, words, true).y;
     text_right(list, {right, std::round(middle - tall / 2)}, TextSize::number, colour.dial_ink, words, true);
     text_at(list, {right + 3, std::round(middle + tall * 0.34f - note_px() * 0.9f)}, TextSize::note,
             colour.dial_soft, "%");
+    if (i.failed.power && !i.covered.power)
+        text_right(list, {place.max.x, std::round(middle + tall / 2)}, TextSize::note, colour.dial_soft,
+                   "failed");
     title(list, place, "power");
     return actions;
 }

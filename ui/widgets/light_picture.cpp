@@ -21,23 +21,25 @@ ImU32 lamp_ink(double white_fraction) {
 
 }  // namespace
 
-ImVec2 light_picture_size(float height, std::size_t lamps) {
-    return {std::round(height * (0.80f * static_cast<float>(std::max<std::size_t>(lamps, 1)) + 0.20f)),
-            std::round(height)};
+ImVec2 light_picture_size(float height, const LightPicture& picture) {
+    const std::size_t lamps = picture.white_fraction.empty() ? usual_lamps : picture.white_fraction.size();
+    const std::size_t across = picture.stacked ? 1 : lamps;
+    return {std::round(height * (0.80f * static_cast<float>(across) + 0.20f)), std::round(height)};
 }
 
 ImVec2 draw_light_picture(ImDrawList* list, ImVec2 position, float height, const LightPicture& picture) {
-    const std::size_t lamps = picture.white_fraction.empty() ? usual_lamps : picture.white_fraction.size();
-    const ImVec2 size = light_picture_size(height, lamps);
+    const ImVec2 size = light_picture_size(height, picture);
     list->AddRectFilled(position, {position.x + size.x, position.y + size.y}, theme().colour.shelf,
                         size.y * 0.18f);
-    const float pitch = size.y * 0.80f, radius = size.y * 0.27f;
-    float x = position.x + size.x / 2 - pitch * static_cast<float>(lamps - 1) / 2;
+    const float lamps = static_cast<float>(picture.white_fraction.size());
+    const float pitch = size.y * (picture.stacked ? 0.46f : 0.80f),
+                radius = size.y * (picture.stacked ? 0.20f : 0.27f);
+    const ImVec2 step = picture.stacked ? ImVec2{0, pitch} : ImVec2{pitch, 0};
+    ImVec2 centre{position.x + (size.x - step.x * (lamps - 1)) / 2,
+                  position.y + (size.y - step.y * (lamps - 1)) / 2};
     for (const double white : picture.white_fraction) {
-        const ImVec2 centre{x, position.y + size.y / 2};
-        if (white >= 0) list->AddCircleFilled(centre, radius, lamp_ink(white), 24);
-        else list->AddCircle(centre, radius, theme().colour.dial_soft, 24, 1.0f);  // shows nothing
-        x += pitch;
+        list->AddCircleFilled(centre, radius, lamp_ink(white), 24);
+        centre = {centre.x + step.x, centre.y + step.y};
     }
     return size;
 }

@@ -186,13 +186,13 @@ std::vector<Tablet> placed(const std::vector<PictureChange>& changes, const Pane
 }
 
 void draw_lights(ImDrawList* list, const Panel& panel, float top, float height, const SummaryView& summary) {
-    const std::vector<PictureChange> changes = picture_changes(summary.profile);
+    const std::vector<PictureChange> changes = picture_changes(summary.profile, summary.stacked_lights);
     if (changes.empty()) return;
     for (const PictureChange& change : changes) {
         const float x = panel.x(change.distance_nm);
         list->AddLine({x, panel.y_inside(change.height_ft)}, {x, top}, theme().colour.rule, 1.0f);
     }
-    const float width = light_picture_size(height, changes.front().picture.white_fraction.size()).x;
+    const float width = light_picture_size(height, changes.front().picture).x;
     const double end_nm = summary.profile.back().distance_nm;
     for (const Tablet& tablet : placed(changes, panel, width, height * 0.25f, end_nm)) {
         draw_light_picture(list, {std::round(tablet.left), top}, height, tablet.change->picture);
@@ -220,7 +220,7 @@ void draw_worst(ImDrawList* list, const Panel& path, const Panel& speed, const S
 
 }  // namespace
 
-std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& profile) {
+std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& profile, bool stacked) {
     const auto whole = [](const ProfilePoint& p) {
         std::array<int, 4> state{};
         for (std::size_t i = 0; i < state.size(); ++i)
@@ -241,7 +241,9 @@ std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& prof
             continue;
         shown = now;
         PictureChange change{profile[i].distance_nm, profile[i].height_ft, {}};
-        for (const int lamp : now) change.picture.white_fraction.push_back(lamp);
+        change.picture.stacked = stacked;
+        for (const int lamp : now)
+            if (lamp >= 0) change.picture.white_fraction.push_back(lamp);
         changes.push_back(std::move(change));
     }
     return changes;

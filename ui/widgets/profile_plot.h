@@ -19,6 +19,6 @@ struct PictureChange {
     double distance_nm = 0, height_ft = 0;
     LightPicture picture;
 };
-std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& profile);
+std::vector<PictureChange> picture_changes(const std::vector<ProfilePoint>& profile, bool stacked = false);
 
 }  // namespace slopewise

@@ -19,20 +19,25 @@ struct Readout {
     TextSize size = TextSize::text;
 };
 
+// Digits and unit, unless a lid or a failure leaves nothing to read.
+Readout readout(bool covered, bool failed, double value, const char* unit, TextSize size = TextSize::text) {
+    if (covered) return {no_reading, unit, size};
+    if (failed) return {no_reading, "failed", size};
+    return {whole_number(value), unit, size};
+}
+
 Readout airspeed_readout(const InstrumentsView& i) {
-    const bool none = i.airspeed_blank || i.covered.airspeed;
-    return {none ? no_reading : whole_number(i.airspeed_kt), i.stall_warning ? "stall" : "kt",
-            TextSize::number};
+    return readout(i.covered.airspeed, i.failed.airspeed, i.airspeed_kt, i.stall_warning ? "stall" : "kt",
+                   TextSize::number);
 }
 
 Readout altitude_readout(const InstrumentsView& i) {
-    return {i.covered.altimeter ? no_reading : whole_number(std::round(i.altitude_ft / 5.0) * 5.0), "ft"};
+    return readout(i.covered.altimeter, i.failed.altimeter, 5.0 * std::round(i.altitude_ft / 5.0), "ft");
 }
 
 Readout vertical_speed_readout(const InstrumentsView& i) {
-    return {
-        i.covered.vertical_speed ? no_reading : whole_number(std::round(i.vertical_speed_fpm / 10.0) * 10.0),
-        "ft/min"};
+    return readout(i.covered.vertical_speed, i.failed.vertical_speed,
+                   10.0 * std::round(i.vertical_speed_fpm / 10.0), "ft/min");
 }
 
 void draw_row(ImDrawList* list, ImVec2 min, float height, const Readout& row) {

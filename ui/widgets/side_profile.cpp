@@ -36,7 +36,7 @@ void draw_sectors(ImDrawList* list, const ProfilePanel& panel, const SideProfile
         list->AddLine(far_end, {panel.x(0), panel.y(0)}, c.rule, std::max(1.0f, note_px() * 0.05f));
     }
     const std::size_t lamps = view.sector_deg.size();
-    const float width = light_picture_size(lamp_px, lamps).x;
+    const float width = light_picture_size(lamp_px, view.sectors.front()).x;
     for (std::size_t white = 0; white < view.sectors.size(); ++white) {
         const double low =
             white == 0 ? beyond_deg(view.sector_deg.front(), view.path_deg) : view.sector_deg[white - 1];

@@ -30,6 +30,7 @@ void draw_vertical_speed(ImDrawList* list, const Dial& dial, const InstrumentsVi
     dial_numeral(list, dial, angle_rad(1000), "10");
     dial_numeral(list, dial, angle_rad(-1000), "10");
     dial_numeral(list, dial, level_rad, "0");
+    if (i.failed.vertical_speed) return dial_failed(list, dial, TextSize::text);
     dial_pointer(list, dial, angle_rad(i.vertical_speed_fpm), 0.50, 0.93, colour.needle, 0.12);
 
     const std::string words = whole_number(std::round(i.vertical_speed_fpm / 10.0) * 10.0);
