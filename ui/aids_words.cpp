@@ -25,12 +25,11 @@ std::vector<std::string> aid_names(const AidsUsed& aids) {
     return names;
 }
 
-std::vector<std::string> instrument_names(const InstrumentSet& some) {
+std::vector<std::string> names_of(const InstrumentSet& some) {
     std::vector<std::string> names;
-    if (some.airspeed) names.push_back("airspeed");
-    if (some.altimeter) names.push_back("altimeter");
-    if (some.vertical_speed) names.push_back("vertical speed");
-    if (some.power) names.push_back("power");
+    for (const InstrumentName& one : instrument_names) {
+        if (some.*one.which) names.emplace_back(one.name);
+    }
     return names;
 }
 
@@ -38,8 +37,8 @@ std::vector<std::string> instrument_names(const InstrumentSet& some) {
 
 std::string aids_words(const FlightSession& session) {
     const std::vector<std::string> aids = aid_names(session.aids);
-    const std::vector<std::string> covered = instrument_names(session.aids.covered);
-    const std::vector<std::string> failed = instrument_names(session.aids.failed);
+    const std::vector<std::string> covered = names_of(session.aids.covered);
+    const std::vector<std::string> failed = names_of(session.aids.failed);
     std::string words = "Aids: " + (aids.empty() ? "none" : listed(aids)) + ".";
     if (!covered.empty()) words += " Covered: " + listed(covered) + ".";
     if (!failed.empty()) words += " Failed: " + listed(failed) + ".";

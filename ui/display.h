@@ -2,7 +2,9 @@
 // size.
 #pragma once
 
+#include <array>
 #include <cmath>
+#include <string_view>
 
 namespace slopewise {
 
@@ -11,9 +13,25 @@ enum class Look { standard, high_contrast, night };
 // Some of the instruments, chosen each alone.
 struct InstrumentSet {
     bool airspeed = false, altimeter = false, vertical_speed = false, power = false;
+    bool flap = false, trim = false, stall_warning = false;
 
     friend bool operator==(const InstrumentSet&, const InstrumentSet&) = default;
 };
+
+// Each of them, in the order in which they are listed: the end of its key in kept settings, its name at the
+// head of a line and in the middle of one.
+struct InstrumentName {
+    bool InstrumentSet::*which;
+    std::string_view key, title, name;
+};
+inline constexpr std::array<InstrumentName, 7> instrument_names{
+    {{&InstrumentSet::airspeed, "airspeed", "Airspeed", "airspeed"},
+     {&InstrumentSet::altimeter, "altimeter", "Altimeter", "altimeter"},
+     {&InstrumentSet::vertical_speed, "vertical_speed", "Vertical speed", "vertical speed"},
+     {&InstrumentSet::power, "power", "Power", "power"},
+     {&InstrumentSet::flap, "flap", "Flap", "flap"},
+     {&InstrumentSet::trim, "trim", "Trim", "trim"},
+     {&InstrumentSet::stall_warning, "stall_warning", "Stall warning", "stall warning"}}};
 
 struct Display {
     Look look = Look::standard;
@@ -25,7 +43,7 @@ struct Display {
     bool lamp_letters = false;   // R and W in the magnifier
     bool lamp_shapes = false;    // rings and discs in the magnifier
     InstrumentSet covered;       // an instructor's lid lies on them
-    InstrumentSet failed;        // they show no reading, and say so
+    InstrumentSet failed;        // they show no reading, and say so; the stall warning is silent
     double screen_width_cm = 0;  // of the picture, the window filling the screen; 0: not stated
     double viewing_distance_cm = 0;
 

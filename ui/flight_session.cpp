@@ -13,8 +13,9 @@ constexpr std::size_t roomy_s = 300;  // an approach from 3 NM takes four minute
 constexpr std::int64_t warning_lasts_ticks = second_ticks / 2;
 
 InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
-    return {a.airspeed || b.airspeed, a.altimeter || b.altimeter, a.vertical_speed || b.vertical_speed,
-            a.power || b.power};
+    InstrumentSet both;
+    for (const InstrumentName& one : instrument_names) both.*one.which = a.*one.which || b.*one.which;
+    return both;
 }
 
 }  // namespace

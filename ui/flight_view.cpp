@@ -101,7 +101,7 @@ void instruments_view(const FlightSession& session, const Display& display, cons
     view.flap_position = now.flap_position;
     view.trim = now.trim;
     view.stick = now.stick;
-    view.stall_warning = session.stalling > 0;
+    view.stall_warning = session.stalling > 0 && !view.covered.stall_warning && !view.failed.stall_warning;
 }
 
 void caption_words(const FlightSession& session, const InstrumentsView& instruments, std::string& words) {

@@ -46,25 +46,37 @@ void flight_text(const FlightView& flight, std::string& text) {
     text.append(flight.status).append("\n").append(flight.caption);
 }
 
-void reading(std::string_view name, bool covered, bool failed, double value, std::string_view unit,
-             std::string& text) {
+// A line for an instrument: what `tell` says of it, unless a lid or a failure leaves nothing to read.
+template <class Tell>
+void reading(const InstrumentsView& shown, bool InstrumentSet::*which, std::string_view name,
+             std::string& text, Tell tell) {
     text.append(name).append(" ");
-    if (covered) text.append("covered");
-    else if (failed) text.append("failed, no reading");
-    else text.append(number_words(value)).append(unit);
+    if (shown.covered.*which) text.append("covered");
+    else if (shown.failed.*which) text.append("failed, no reading");
+    else tell();
     text.append("\n");
 }
 
 void instruments_text(const FlightView& flight, std::string& text) {
     const InstrumentsView& shown = flight.instruments;
-    const InstrumentSet &covered = shown.covered, &failed = shown.failed;
+    const auto number = [&](bool InstrumentSet::*which, std::string_view name, double value,
+                            std::string_view unit) {
+        reading(shown, which, name, text, [&] { text.append(number_words(value)).append(unit); });
+    };
+    number(&InstrumentSet::airspeed, "Airspeed", shown.airspeed_kt, " kt");
+    number(&InstrumentSet::altimeter, "Height", shown.altitude_ft, " ft");
     const double tens_fpm = 10.0 * std::round(shown.vertical_speed_fpm / 10.0);
-    reading("Airspeed", covered.airspeed, failed.airspeed, shown.airspeed_kt, " kt", text);
-    reading("Height", covered.altimeter, failed.altimeter, shown.altitude_ft, " ft", text);
-    reading("Vertical speed", covered.vertical_speed, failed.vertical_speed, tens_fpm, " ft/min", text);
-    reading("Power", covered.power, failed.power, shown.power_percent, " %", text);
-    text.append("Flap ").append(shown.flap_names[static_cast<std::size_t>(shown.flap_index)]);
-    text.append("\nLights ").append(flight.lights.words);
+    number(&InstrumentSet::vertical_speed, "Vertical speed", tens_fpm, " ft/min");
+    number(&InstrumentSet::power, "Power", shown.power_percent, " %");
+    reading(shown, &InstrumentSet::flap, "Flap", text,
+            [&] { text.append(shown.flap_names[static_cast<std::size_t>(shown.flap_index)]); });
+    reading(shown, &InstrumentSet::trim, "Trim", text, [&] {
+        const double percent = 100.0 * shown.trim;
+        text.append(number_words(std::abs(percent))).append(percent < 0.0 ? " % nose down" : " % nose up");
+    });
+    reading(shown, &InstrumentSet::stall_warning, "Stall warning", text,
+            [&] { text.append(shown.stall_warning ? "on" : "off"); });
+    text.append("Lights ").append(flight.lights.words);
 }
 
 std::string gate_text(const GateRow& gate) {
@@ -97,13 +109,11 @@ std::string screen_and_help_text(const View& view) {
     text += on_off("Projector text", d.projector_text) + on_off("Less motion", d.reduced_motion) +
             on_off("Eyes outside", d.eyes_outside) + on_off("Side profile", d.side_profile) +
             on_off("Magnifier", d.magnifier) + on_off("Letters in the magnifier", d.lamp_letters) +
-            on_off("Shapes in the magnifier", d.lamp_shapes) +
-            on_off("Airspeed covered", d.covered.airspeed) +
-            on_off("Altimeter covered", d.covered.altimeter) +
-            on_off("Vertical speed covered", d.covered.vertical_speed) +
-            on_off("Power covered", d.covered.power) + on_off("Airspeed failed", d.failed.airspeed) +
-            on_off("Altimeter failed", d.failed.altimeter) +
-            on_off("Vertical speed failed", d.failed.vertical_speed) + on_off("Power failed", d.failed.power);
+            on_off("Shapes in the magnifier", d.lamp_shapes);
+    for (const InstrumentName& one : instrument_names)
+        text += on_off(std::string(one.title) + " covered", d.covered.*one.which);
+    for (const InstrumentName& one : instrument_names)
+        text += on_off(std::string(one.title) + " failed", d.failed.*one.which);
     text += "Screen width: " + number_words(d.screen_width_cm) +
             " cm\nViewing distance: " + number_words(d.viewing_distance_cm) + " cm\n" +
             view.screen_and_help.true_size + "\n";

@@ -29,14 +29,10 @@ void each_switch(AnyDisplay& display, Use use) {
     use("magnifier", display.magnifier);
     use("lamp_letters", display.lamp_letters);
     use("lamp_shapes", display.lamp_shapes);
-    use("covered_airspeed", display.covered.airspeed);
-    use("covered_altimeter", display.covered.altimeter);
-    use("covered_vertical_speed", display.covered.vertical_speed);
-    use("covered_power", display.covered.power);
-    use("failed_airspeed", display.failed.airspeed);
-    use("failed_altimeter", display.failed.altimeter);
-    use("failed_vertical_speed", display.failed.vertical_speed);
-    use("failed_power", display.failed.power);
+    for (const InstrumentName& one : instrument_names)
+        use("covered_" + std::string(one.key), display.covered.*one.which);
+    for (const InstrumentName& one : instrument_names)
+        use("failed_" + std::string(one.key), display.failed.*one.which);
 }
 
 std::string field(std::string_view key, std::string_view value) {

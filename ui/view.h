@@ -85,15 +85,15 @@ struct SceneView {
 struct InstrumentsView {
     double airspeed_kt = 0, altitude_ft = 0, vertical_speed_fpm = 0;  // as the instruments show them
     InstrumentSet covered;
-    InstrumentSet failed;      // no hand, no number
+    InstrumentSet failed;      // no hand, no number, no warning
     double power_percent = 0;  // what the engine gives now
     double lever_percent = 0;  // where the throttle lever stands
     int flap_index = 0;        // where the flap lever stands
     double flap_position = 0;  // where the flap is, in units of the lever's steps (1.4 = on the way to 2)
     std::vector<std::string> flap_names;
-    double trim = 0;   // -1 nose down ... +1 nose up
-    double stick = 0;  // -1 pushed ... +1 pulled, measured from the trimmed position
-    bool stall_warning = false;
+    double trim = 0;             // -1 nose down ... +1 nose up
+    double stick = 0;            // -1 pushed ... +1 pulled, measured from the trimmed position
+    bool stall_warning = false;  // sounds now: never while it is covered or failed
     double vs0_kt = 0, vs1_kt = 0, vfe_kt = 0, vno_kt = 0, vne_kt = 0;  // the coloured arcs' ends
     double target_kt = 0;
 };

@@ -21,8 +21,7 @@ Display everything_changed() {
     d.projector_text = d.reduced_motion = d.eyes_outside = d.side_profile = true;
     d.magnifier = false;
     d.lamp_letters = d.lamp_shapes = true;
-    d.covered = {true, true, true, true};
-    d.failed = {true, true, true, true};
+    d.covered = d.failed = {true, true, true, true, true, true, true};
     d.screen_width_cm = 34;
     d.viewing_distance_cm = 60;
     return d;
@@ -175,21 +174,24 @@ TEST_CASE("aids: what helped or was covered at any time is named on the summary"
     apply(app, OpenSummary{}, host);
     CHECK(make_view(app).summary.definitions.back() ==
           "Aids: the magnifier, letters in it, shapes in it and the side profile. Covered: airspeed, "
-          "altimeter, "
-          "vertical speed and power. Failed: airspeed, altimeter, vertical speed and power.");
+          "altimeter, vertical speed, power, flap, trim and stall warning. Failed: airspeed, altimeter, "
+          "vertical speed, power, flap, trim and stall warning.");
 }
 
 TEST_CASE("covers: what is covered is not told either, nor given away by a call") {
     TestHost host;
     App app = make_app(shipped(), host);
-    app.settings.display.covered = {true, false, true, false};
+    app.settings.display.covered = {true, false, true, false, true, false, true};
     apply(app, StartFlight{}, host);
     app.flight->attempt.flight.vx_mps = 60;  // far above the flap's limit
     const View view = make_view(app);
     CHECK(view.flight.caption.empty());
     CHECK(view.mirror.instruments.find("Airspeed covered") != std::string::npos);
     CHECK(view.mirror.instruments.find("Vertical speed covered") != std::string::npos);
+    CHECK(view.mirror.instruments.find("Flap covered") != std::string::npos);
+    CHECK(view.mirror.instruments.find("Stall warning covered") != std::string::npos);
     CHECK(view.mirror.instruments.find("Height covered") == std::string::npos);
+    CHECK(view.mirror.instruments.find("Trim covered") == std::string::npos);
 }
 
 TEST_CASE("failures: each instrument fails alone, on the dial, in words and on the summary") {
@@ -201,7 +203,10 @@ TEST_CASE("failures: each instrument fails alone, on the dial, in words and on t
          {Row{&InstrumentSet::airspeed, "Airspeed failed, no reading", "airspeed"},
           Row{&InstrumentSet::altimeter, "Height failed, no reading", "altimeter"},
           Row{&InstrumentSet::vertical_speed, "Vertical speed failed, no reading", "vertical speed"},
-          Row{&InstrumentSet::power, "Power failed, no reading", "power"}}) {
+          Row{&InstrumentSet::power, "Power failed, no reading", "power"},
+          Row{&InstrumentSet::flap, "Flap failed, no reading", "flap"},
+          Row{&InstrumentSet::trim, "Trim failed, no reading", "trim"},
+          Row{&InstrumentSet::stall_warning, "Stall warning failed, no reading", "stall warning"}}) {
         CAPTURE(row.told);
         TestHost host;
         App app = make_app(shipped(), host);
@@ -234,6 +239,25 @@ TEST_CASE("failures: a call for the flap's limit does not give a failed airspeed
     CHECK(make_view(app).flight.caption.starts_with("Too fast for this flap"));
     app.settings.display.failed.airspeed = true;
     CHECK(make_view(app).flight.caption.empty());
+}
+
+TEST_CASE("stall warning: covered or failed it neither sounds nor shows, and a working one does both") {
+    for (InstrumentSet Display::*how : {&Display::covered, &Display::failed}) {
+        TestHost host;
+        App app = make_app(shipped(), host);
+        apply(app, StartFlight{}, host);
+        app.flight->stalling = 10;
+        const View warned = make_view(app);
+        CHECK(warned.flight.instruments.stall_warning);
+        CHECK(warned.sound.stall_warning);
+        CHECK(warned.mirror.instruments.find("Stall warning on") != std::string::npos);
+        (app.settings.display.*how).stall_warning = true;
+        const View silent = make_view(app);
+        CHECK_FALSE(silent.flight.instruments.stall_warning);
+        CHECK_FALSE(silent.sound.stall_warning);
+        CHECK(silent.flight.caption.empty());
+        CHECK(silent.mirror.instruments.find("Stall warning on") == std::string::npos);
+    }
 }
 
 // WCAG 2.2, success criterion 2.3.1: three flashes in any one second at most.

@@ -131,8 +131,9 @@ TEST_CASE("shelf: an instrument that fails loses its hand and keeps its dial; th
     const int all = needle_corners(whole);
     int left = all;
     InstrumentsView worse = whole;
-    for (bool InstrumentSet::*which : {&InstrumentSet::airspeed, &InstrumentSet::altimeter,
-                                       &InstrumentSet::vertical_speed, &InstrumentSet::power}) {
+    for (bool InstrumentSet::*which :
+         {&InstrumentSet::airspeed, &InstrumentSet::altimeter, &InstrumentSet::vertical_speed,
+          &InstrumentSet::power, &InstrumentSet::flap, &InstrumentSet::trim}) {
         InstrumentsView alone = whole;
         alone.failed.*which = true;
         CHECK(needle_corners(alone) < all);

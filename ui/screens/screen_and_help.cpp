@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <string>
+#include <string_view>
 
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
@@ -75,22 +76,22 @@ void aids(Column& column, Wanted& wanted) {
     on_off(column, "Shapes in it", d.lamp_shapes, wanted);
 }
 
+// A switch for each instrument; `what` follows its name.
+void instruments(Column& column, std::string_view title, std::string_view what, InstrumentSet& some,
+                 Wanted& wanted) {
+    heading(column, title);
+    for (const InstrumentName& one : instrument_names) {
+        const std::string words = std::string(one.title) + std::string(what);
+        on_off(column, words.c_str(), some.*one.which, wanted);
+    }
+}
+
 void covers(Column& column, Wanted& wanted) {
-    InstrumentSet& covered = wanted.display.covered;
-    heading(column, "Covered instruments");
-    on_off(column, "Airspeed", covered.airspeed, wanted);
-    on_off(column, "Altimeter", covered.altimeter, wanted);
-    on_off(column, "Vertical speed", covered.vertical_speed, wanted);
-    on_off(column, "Power", covered.power, wanted);
+    instruments(column, "Covered instruments", "", wanted.display.covered, wanted);
 }
 
 void failures(Column& column, Wanted& wanted) {
-    InstrumentSet& failed = wanted.display.failed;
-    heading(column, "Failed instruments");
-    on_off(column, "Airspeed failed", failed.airspeed, wanted);
-    on_off(column, "Altimeter failed", failed.altimeter, wanted);
-    on_off(column, "Vertical speed failed", failed.vertical_speed, wanted);
-    on_off(column, "Power failed", failed.power, wanted);
+    instruments(column, "Failed instruments", " failed", wanted.display.failed, wanted);
 }
 
 void help(Column& column, const ScreenAndHelpView& sheet) {

@@ -28,14 +28,21 @@ struct Slot {
 
 float grip_height() { return std::max(10.0f, std::round(note_px() * 0.62f)); }
 
-// At the left of its place, over the title.
-Slot slot_of(const LeverPlace& place) {
+// At the left of its place, over the title and the lines of words that stand on it.
+Slot slot_of(const LeverPlace& place, int lines_over_title = 0) {
     const float half_grip = std::round(note_px() * 0.95f), end = grip_height() / 2 + 2;
-    return {place.min.x + half_grip + 1, place.min.y + end, place.max.y - note_px() * 1.25f - end, half_grip};
+    const float words = note_px() * (1.25f + static_cast<float>(lines_over_title));
+    return {place.min.x + half_grip + 1, place.min.y + end, place.max.y - words - end, half_grip};
 }
 
 void title(ImDrawList* list, const LeverPlace& place, const char* words) {
     text_at(list, {place.min.x, place.max.y - note_px()}, TextSize::note, theme().colour.dial_soft, words);
+}
+
+// On the title: the indicator beside the lever has failed.
+void failed_over_title(ImDrawList* list, const LeverPlace& place) {
+    text_at(list, {place.min.x, place.max.y - 2 * note_px()}, TextSize::note, theme().colour.dial_soft,
+            "failed");
 }
 
 void groove(ImDrawList* list, const Slot& slot) {
@@ -57,6 +64,13 @@ void follower(ImDrawList* list, const Slot& slot, float y) {
     const float size = std::max(3.0f, note_px() * 0.24f), x = slot.x + slot.half_grip + 2;
     list->AddTriangleFilled({x, y}, {x + 1.6f * size, y - size}, {x + 1.6f * size, y + size},
                             theme().colour.needle);
+}
+
+// The scale that the trim's follower is read against.
+void trim_datum(ImDrawList* list, const Slot& slot, float half_wheel) {
+    const float x = slot.x + half_wheel + 3, y = slot.y(0.5);
+    list->AddLine({x, y}, {x + slot.half_grip * 0.8f, y}, theme().colour.dial_soft,
+                  std::max(1.0f, note_px() * 0.08f));
 }
 
 // The hand's part: nothing is drawn, the lever follows in the next frame. True while it is held.
@@ -105,7 +119,8 @@ void draw_stick(ImDrawList* list, const LeverPlace& place, const InstrumentsView
 Actions draw_trim(ImDrawList* list, const LeverPlace& place, const InstrumentsView& i) {
     Actions actions;
     const Palette& colour = theme().colour;
-    const Slot slot = slot_of(place);
+    const bool covered = i.covered.trim, failed = i.failed.trim && !covered;
+    const Slot slot = slot_of(place, failed ? 1 : 0);
     const bool held = held_by_hand("trim", place);
     if (held)
         actions.push_back(
@@ -126,14 +141,14 @@ Actions draw_trim(ImDrawList* list, const LeverPlace& place, const InstrumentsVi
         list->AddLine({slot.x - half + 2, y}, {slot.x + half - 2, y},
                       held ? colour.dial_soft : colour.shelf_edge, std::max(1.0f, note_px() * 0.10f));
     }
-    // The datum, and where the wheel stands from it.
-    const float x = slot.x + half + 3, tick = slot.half_grip * 0.5f, datum = slot.y(0.5);
-    list->AddLine({x, datum}, {x + tick * 1.6f, datum}, colour.dial_soft, std::max(1.0f, note_px() * 0.08f));
-    follower(list, {slot.x, slot.top, slot.bottom, half}, slot.y(0.5 - 0.5 * i.trim));
+    if (!covered) trim_datum(list, slot, half);
+    if (!covered && !failed)
+        follower(list, {slot.x, slot.top, slot.bottom, half}, slot.y(0.5 - 0.5 * i.trim));
     if (place.worded) {
         words_at(list, beside(slot), slot.top + note_px() * 0.2f, "nose down", colour.dial_soft);
         words_at(list, beside(slot), slot.bottom - note_px() * 0.2f, "nose up", colour.dial_soft);
     }
+    if (failed) failed_over_title(list, place);
     title(list, place, "trim");
     return actions;
 }
@@ -175,7 +190,8 @@ Actions draw_throttle(ImDrawList* list, const LeverPlace& place, const Instrumen
 Actions draw_flap(ImDrawList* list, const LeverPlace& place, const InstrumentsView& i) {
     Actions actions;
     const Palette& colour = theme().colour;
-    const Slot slot = slot_of(place);
+    const bool covered = i.covered.flap, failed = i.failed.flap && !covered;
+    const Slot slot = slot_of(place, failed ? 1 : 0);
     const int last = static_cast<int>(i.flap_names.size()) - 1;
     if (last < 1) return actions;
     // Up is at the top, as the lever is: more flap is further down.
@@ -199,7 +215,9 @@ Actions draw_flap(ImDrawList* list, const LeverPlace& place, const InstrumentsVi
                  chosen ? colour.dial_ink : colour.dial_soft);
     }
     grip(list, slot, detent_y(i.flap_index), held);
-    follower(list, slot, detent_y(std::clamp(i.flap_position, 0.0, static_cast<double>(last))));
+    if (!covered && !failed)
+        follower(list, slot, detent_y(std::clamp(i.flap_position, 0.0, static_cast<double>(last))));
+    if (failed) failed_over_title(list, place);
     title(list, place, "flap");
     return actions;
 }
