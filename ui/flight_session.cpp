@@ -35,13 +35,17 @@ FlightSession begin_session(Scenario scenario) {
     return session;
 }
 
+bool shows_side_profile(const FlightSession& session, const Display& display) {
+    return display.side_profile || session.scenario.lesson.side_profile;
+}
+
 void watch(FlightSession& session, const Display& display, bool peek) {
     if (session.attempt.end != End::none) return;
     AidsUsed& aids = session.aids;
     aids.magnifier |= display.magnifier;
     aids.lamp_letters |= display.magnifier && display.lamp_letters;
     aids.lamp_shapes |= display.magnifier && display.lamp_shapes;
-    aids.side_profile |= display.side_profile;
+    aids.side_profile |= shows_side_profile(session, display);
     aids.eyes_outside |= display.eyes_outside;
     aids.covered = either(aids.covered, display.covered);
     aids.failed = either(aids.failed, display.failed);

@@ -43,6 +43,9 @@ struct FlightSession {
 // Memory for an approach of five minutes is taken at once, so that none is while it is flown.
 FlightSession begin_session(Scenario scenario);
 
+// Whether the path from the side is shown: the student wants it, or the lesson does.
+bool shows_side_profile(const FlightSession& session, const Display& display);
+
 // Call once a frame before its ticks: how the flight is shown, and whether the panel is looked at.
 void watch(FlightSession& session, const Display& display, bool peek);
 

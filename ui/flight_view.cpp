@@ -176,7 +176,7 @@ void flight_view(const FlightSession& session, const Settings& settings, bool pe
     view.status = status_words(session);
     caption_words(session, view.instruments, view.caption);
     light_picture(session.scenario, now.white_fraction, view.lights);
-    if (display.side_profile) side_profile_view(session, now, view.side_profile);
+    if (shows_side_profile(session, display)) side_profile_view(session, now, view.side_profile);
     else view.side_profile.flown.clear();
 }
 

@@ -101,6 +101,7 @@ Result<Lesson> read_lesson(const JsonNode& root, const std::string& file) {
     if (fields.has("outlook")) lesson.outlook = read_outlook(fields.object("outlook"));
     if (fields.has("air")) read_air(fields.object("air"), lesson);
     if (fields.has("failures")) read_failures(fields, lesson);
+    lesson.side_profile = fields.flag_or("side_profile", false);
     lesson.tolerances = read_tolerances(fields.object("tolerances"));
     fields.finish();
     if (!problems.empty()) return failure<Lesson>(std::move(problems));

@@ -96,6 +96,7 @@ Json lesson_json(const Lesson& lesson) {
     add_air(json, lesson);
     for (std::size_t i = 0; i < static_cast<std::size_t>(lesson.failure_count); ++i)
         json["failures"].push_back(failure_json(lesson.failures[i]));
+    if (lesson.side_profile) json["side_profile"] = true;
     const Tolerances& tolerances = lesson.tolerances;
     json["tolerances"] = {{"path_deg", deg_from_rad(tolerances.path_rad)},
                           {"path_floor_ft", ft_from_m(tolerances.path_floor_m)},

@@ -55,6 +55,7 @@ struct Lesson {
     int air_event_count = 0;
     std::array<Failure, most_failures> failures{};
     int failure_count = 0;
+    bool side_profile = false;  // the path from the side is shown while it is flown
     Tolerances tolerances;
 };
 

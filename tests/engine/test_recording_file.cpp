@@ -41,6 +41,7 @@ Lesson full_lesson() {
             {"type": "light_misaimed", "at_height_ft": 333, "too_high_minutes": 17, "unit": 3},
             {"type": "light_out", "at_time_s": 1, "unit": 4},
             {"type": "condensation", "at_time_s": 2, "degree_percent": 70}],
+        "side_profile": true,
         "tolerances": {"path_deg": 0.47, "path_floor_ft": 29, "slow_kt": 4.7, "fast_kt": 9.1, "sink_fpm": 190}})";
     const Result<JsonNode> parsed = parse_json(text, "full.json");
     REQUIRE(parsed.ok());
@@ -79,6 +80,7 @@ Recording short_recording() {
 TEST_CASE("lesson files: a lesson written and read again flies the same, bit for bit") {
     std::vector<Lesson> lessons = shipped().lessons;
     lessons.push_back(full_lesson());
+    REQUIRE(lessons.back().side_profile);
     for (const int distance_nm : choice_distances_nm) {
         for (const StartSide side : {StartSide::above, StartSide::on, StartSide::below})
             lessons.push_back(lesson_of({distance_nm, side, 7.0}, shipped().lessons.front()));
@@ -94,6 +96,7 @@ TEST_CASE("lesson files: a lesson written and read again flies the same, bit for
         };
         CHECK(hash_of(again) == hash_of(lesson));
         CHECK(again.outlook == lesson.outlook);
+        CHECK(again.side_profile == lesson.side_profile);
         CHECK(again.tolerances.path_rad == lesson.tolerances.path_rad);
         CHECK(again.tolerances.sink_mps == lesson.tolerances.sink_mps);
     }

@@ -178,6 +178,21 @@ TEST_CASE("aids: what helped or was covered at any time is named on the summary"
           "vertical speed, power, flap, trim and stall warning.");
 }
 
+TEST_CASE("aids: a lesson can show the path from the side, and the summary names it as the student's own") {
+    TestHost host;
+    Catalog catalog = shipped();
+    for (Lesson& lesson : catalog.lessons) lesson.side_profile = true;
+    App app = make_app(catalog, host);
+    REQUIRE_FALSE(app.settings.display.side_profile);
+    apply(app, ChooseDistance{1}, host);
+    apply(app, StartFlight{}, host);
+    fly_s(app, 400, false);
+    CHECK(make_view(app).flight.side_profile.flown.size() > 10);
+    REQUIRE(app.flight->summary);
+    apply(app, OpenSummary{}, host);
+    CHECK(make_view(app).summary.definitions.back() == "Aids: the magnifier and the side profile.");
+}
+
 TEST_CASE("covers: what is covered is not told either, nor given away by a call") {
     TestHost host;
     App app = make_app(shipped(), host);
