@@ -130,6 +130,40 @@ TEST_CASE("keyboard: Tab moves the focus and Enter presses what has it") {
     }
     CHECK(mirrored);
 }
+TEST_CASE("keyboard: a key held while the screen changes moves no focus there, and pressed anew it does") {
+    Stage stage({1280, 720});
+    const auto draw = [&](Screen screen, int frames) {
+        for (int i = 0; i < frames; ++i) stage.draw(screen);
+    };
+    for (const ImGuiKey key : {ImGuiKey_UpArrow, ImGuiKey_DownArrow, ImGuiKey_Tab}) {
+        CAPTURE(ImGui::GetKeyName(key));
+        draw(Screen::stick_sense, 3);
+        stage.hold_key(key, true);
+        draw(Screen::stick_sense, 1);
+        draw(Screen::briefing, 60);  // a second: repeats begin after a quarter of one
+        CHECK(ImGui::IsKeyDown(key));
+        CHECK(find<StartFlight>(stage.key(Screen::briefing, ImGuiKey_Enter)) != nullptr);
+        stage.hold_key(key, false);
+        draw(Screen::briefing, 2);
+        stage.key(Screen::briefing, key);
+        draw(Screen::briefing, 1);
+        CHECK(ImGui::GetIO().NavVisible);
+        draw(Screen::flight, 3);
+        stage.click(Screen::flight, {640, 200});  // the mouse takes over: no ring is shown
+    }
+}
+
+TEST_CASE("keyboard: a key held while the flight is paused leaves Enter to fly on") {
+    Stage stage({1280, 720});
+    stage.draw(Screen::flight);
+    stage.hold_key(ImGuiKey_DownArrow, true);
+    stage.draw(Screen::flight);
+    stage.view.flight.paused = true;
+    for (int i = 0; i < 60; ++i) stage.draw(Screen::flight);
+    const Actions actions = stage.key(Screen::flight, ImGuiKey_Enter);
+    CHECK(find<TogglePause>(actions) != nullptr);
+}
+
 TEST_CASE("paused: each button asks for what it says, and Enter flies on") {
     for (const ImVec2 size : {ImVec2{1280, 720}, ImVec2{844, 390}, ImVec2{390, 844}}) {
         Stage stage(size);

@@ -48,7 +48,7 @@ test("the flight screen goes on drawing, and its rate is told beside that of an 
     await trainer.press("1", 250);
     await trainer.press("Enter", 250);
     await trainer.screen("Which key should lower the nose");
-    await trainer.press("ArrowUp"); // shortly: held for a quarter of a second it would move the focus of the briefing
+    await trainer.press("ArrowUp", 250);
     await trainer.screen("Briefing");
     await trainer.press("Enter", 250);
     await trainer.screen("Flying");

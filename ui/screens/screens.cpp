@@ -1,10 +1,24 @@
 #include "ui/screens/screens.h"
 
 #include "ui/theme.h"
+#include "ui/widgets/controls.h"
 
 namespace slopewise {
+namespace {
+
+// A key that answered one sheet, or flew, is often still down when the next sheet comes: its repeats were
+// never meant for that sheet's buttons.
+void leave_keys_behind(Screen screen, const View& view, UiState& ui) {
+    const bool paused = screen == Screen::flight && view.flight.paused;
+    if (screen != ui.drawn || paused != ui.drawn_paused) keep_held_keys_from_focus();
+    ui.drawn = screen;
+    ui.drawn_paused = paused;
+}
+
+}  // namespace
 
 Actions draw_screen(Screen screen, const View& view, UiState& ui) {
+    leave_keys_behind(screen, view, ui);
     wear_look(view.display.look, view.display.projector_text);
     switch (screen) {
     case Screen::choices: return draw_choices(view);

@@ -11,8 +11,10 @@ enum class Screen { choices, stick_sense, briefing, flight, summary, screen_and_
 // What a screen remembers between frames that is nobody else's business.
 struct UiState {
     bool dragging_stick = false;
-    double drag_origin_y = 0;  // pixels
-    bool looking = false;      // paused with the sheet put away, to talk about the picture
+    double drag_origin_y = 0;        // pixels
+    bool looking = false;            // paused with the sheet put away, to talk about the picture
+    Screen drawn = Screen::choices;  // in the last frame
+    bool drawn_paused = false;
 };
 
 Actions draw_choices(const View& view);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-// For SetKeyOwner alone: a focused slider keeps the left and right arrows from moving the focus.
+// For SetKeyOwner alone: a focused slider, or a screen that is gone, keeps keys from moving the focus.
 #include <imgui_internal.h>
 
 namespace slopewise {
@@ -68,6 +68,15 @@ Press press_area(const char* name, ImVec2 min, ImVec2 size) {
     const bool dragged = sheet_is_dragged();
     return {clicked && !dragged, ImGui::IsItemHovered() && !dragged, ImGui::IsItemActive() && !dragged,
             ImGui::IsItemFocused() && ImGui::GetIO().NavVisible};
+}
+
+void keep_held_keys_from_focus() {
+    constexpr ImGuiKey move_focus[] = {ImGuiKey_UpArrow, ImGuiKey_DownArrow, ImGuiKey_LeftArrow,
+                                       ImGuiKey_RightArrow, ImGuiKey_Tab};
+    const ImGuiID nobody = ImHashStr("the screen before");
+    for (const ImGuiKey key : move_focus) {
+        if (ImGui::IsKeyDown(key)) ImGui::SetKeyOwner(key, nobody);
+    }
 }
 
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour) {

@@ -56,6 +56,9 @@ struct Press {
 };
 Press press_area(const char* name, ImVec2 min, ImVec2 size);
 
+// Keys that are down now move no focus until they are pressed anew; whoever asks still sees them held.
+void keep_held_keys_from_focus();
+
 // The ring round what the keyboard would press.
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour);
 
