@@ -3,26 +3,13 @@
 #include <fstream>
 #include <initializer_list>
 #include <sstream>
-#include <vector>
 
-#include "cli/commands.h"
-#include "tests/check.h"
+#include "tests/cli/ask.h"
 
 using namespace slopewise;
+using namespace slopewise::test;
 
 namespace {
-
-cli::Outcome slopewise_with(std::initializer_list<std::string_view> words) {
-    const std::vector<std::string_view> all(words);
-    return cli::run(all);
-}
-
-// The number after a JSON key, the first time it stands there.
-double number_after(const std::string& json, const std::string& key) {
-    const std::size_t at = json.find("\"" + key + "\": ");
-    REQUIRE_MESSAGE(at != std::string::npos, "no key " << key << " in " << json);
-    return std::stod(json.substr(at + key.size() + 4));
-}
 
 std::string written(const std::string& name, const std::string& text) {
     std::ofstream(name) << text;

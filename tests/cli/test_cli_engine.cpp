@@ -5,33 +5,10 @@
 #include <sstream>
 #include <vector>
 
-#include "cli/commands.h"
-#include "tests/check.h"
+#include "tests/cli/ask.h"
 
 using namespace slopewise;
-
-namespace {
-
-cli::Outcome slopewise_with(std::initializer_list<std::string_view> words) {
-    const std::vector<std::string_view> all(words);
-    return cli::run(all);
-}
-
-double number_after(const std::string& json, const std::string& key) {
-    const std::size_t at = json.find("\"" + key + "\": ");
-    REQUIRE_MESSAGE(at != std::string::npos, "no key " << key << " in " << json);
-    return std::stod(json.substr(at + key.size() + 4));
-}
-
-bool has(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }
-
-std::string read(const std::string& name) {
-    std::stringstream text;
-    text << std::ifstream(name).rdbuf();
-    return text.str();
-}
-
-}  // namespace
+using namespace slopewise::test;
 
 TEST_CASE("cli: every kind of lights shows its picture of the path, and of four degrees") {
     struct Row {

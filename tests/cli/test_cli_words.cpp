@@ -1,28 +1,13 @@
 // What the command line says to a person: answers as plain text, and every way of asking wrongly.
 #include <fstream>
 #include <initializer_list>
-#include <sstream>
-#include <vector>
 
-#include "cli/commands.h"
-#include "tests/check.h"
+#include "tests/cli/ask.h"
 
 using namespace slopewise;
+using namespace slopewise::test;
 
 namespace {
-
-cli::Outcome slopewise_with(std::initializer_list<std::string_view> words) {
-    const std::vector<std::string_view> all(words);
-    return cli::run(all);
-}
-
-bool has(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }
-
-std::string read(const std::string& name) {
-    std::stringstream text;
-    text << std::ifstream(name).rdbuf();
-    return text.str();
-}
 
 // A shipped lesson with one piece of its text exchanged, in a file of the running test's own: tests run side
 // by side.
