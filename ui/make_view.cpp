@@ -9,7 +9,7 @@ namespace {
 
 const std::vector<std::string> cautions{
     "Ground study aid. Not an approved training device: time may not be logged or credited.",
-    "Not for use in flight. The airfield and the aircraft are invented.",
+    "Not for use in flight. The airfields and the aircraft are invented.",
     "Your flight manual, your instructor and the local rules come first.",
 };
 

@@ -231,7 +231,7 @@ View sample_view() {
     view.display.screen_width_cm = 34;
     view.display.viewing_distance_cm = 60;
     view.caution = {"Ground study aid. Not an approved training device: time may not be logged or credited.",
-                    "Not for use in flight. The airfield and the aircraft are invented.",
+                    "Not for use in flight. The airfields and the aircraft are invented.",
                     "Your flight manual, your instructor and the local rules come first."};
     view.version = "0.1.0";
     return view;
