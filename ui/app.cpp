@@ -178,15 +178,12 @@ const Lesson* base_lesson(const Catalog& catalog) { return find_lesson(catalog, 
 App make_app(Catalog catalog, Host& host) {
     App app;
     app.catalog = std::move(catalog);
-    Result<Settings> kept = parse_settings(host.load(settings_key), host.prefers_reduced_motion());
-    if (kept.ok()) {
-        app.settings = *kept.value;
-        forget_what_is_gone(app);
-    } else {
-        app.settings.display.reduced_motion = host.prefers_reduced_motion();
-        app.notice = "The kept settings could not be read (" + to_text(kept.problems.front()) +
-                     "); defaults are used.";
-    }
+    const KeptSettings kept = parse_settings(host.load(settings_key), host.prefers_reduced_motion());
+    app.settings = kept.settings;
+    if (!kept.problems.empty())
+        app.notice = "Kept settings could not be read (" + to_text(kept.problems.front()) +
+                     "); for what is bad defaults are used.";
+    forget_what_is_gone(app);
     return app;
 }
 

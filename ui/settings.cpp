@@ -53,13 +53,15 @@ std::string display_text(const Display& display) {
            field("viewing_distance_cm", number_text(display.viewing_distance_cm));
 }
 
+bool read_switch(Fields& fields, std::string_view key, bool otherwise) {
+    return fields.one_of_or(key, otherwise ? 1 : 0, switches) == 1;
+}
+
 Display read_display(Fields& fields, bool prefers_reduced_motion) {
     Display display;
     display.reduced_motion = prefers_reduced_motion;
-    if (fields.has("look")) display.look = static_cast<Look>(fields.one_of("look", looks));
-    each_switch(display, [&](std::string_view key, bool& on) {
-        if (fields.has(key)) on = fields.one_of(key, switches) == 1;
-    });
+    display.look = static_cast<Look>(fields.one_of_or("look", 0, looks));
+    each_switch(display, [&](std::string_view key, bool& on) { on = read_switch(fields, key, on); });
     display.screen_width_cm = fields.number_or("screen_width_cm", 0, {0, most_screen_width_cm});
     display.viewing_distance_cm = fields.number_or("viewing_distance_cm", 0, {0, most_viewing_distance_cm});
     return display;
@@ -77,8 +79,8 @@ std::string where_and_when_text(const WhereAndWhen& kept) {
 
 WhereAndWhen read_where_and_when(Fields& fields) {
     WhereAndWhen kept;
-    if (fields.has("aircraft")) kept.aircraft_id = fields.text("aircraft", 40);
-    if (fields.has("runway")) kept.runway_id = fields.text("runway", 40);
+    kept.aircraft_id = fields.text_or("aircraft", kept.aircraft_id, 40);
+    kept.runway_id = fields.text_or("runway", kept.runway_id, 40);
     if (fields.has("outlook")) kept.outlook = read_outlook(fields.object("outlook"));
     return kept;
 }
@@ -91,24 +93,26 @@ std::string settings_text(const Settings& settings) {
            display_text(settings.display) + where_and_when_text(settings.where_and_when) + "}\n";
 }
 
-Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_motion) {
-    Settings settings;
+KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) {
+    KeptSettings kept;
+    Settings& settings = kept.settings;
     settings.display.reduced_motion = prefers_reduced_motion;
-    if (text.empty()) return success(settings);
+    if (text.empty()) return kept;
     const std::string name = "kept settings";
     Result<JsonNode> parsed = parse_json(text, name);
-    if (!parsed.ok()) return failure<Settings>(std::move(parsed.problems));
-    std::vector<Problem> problems;
-    Fields fields(*parsed.value, name, "", problems);
+    if (!parsed.ok()) {
+        kept.problems = std::move(parsed.problems);
+        return kept;
+    }
+    Fields fields(*parsed.value, name, "", kept.problems);
     fields.text("kind");
     const std::size_t sense = fields.one_of("stick_sense", senses);
-    settings.sound = fields.one_of("sound", switches) == 1;
+    if (sense != 0) settings.up_key_pushes = sense == 1;
+    settings.sound = read_switch(fields, "sound", settings.sound);
     settings.display = read_display(fields, prefers_reduced_motion);
     settings.where_and_when = read_where_and_when(fields);
     fields.finish();
-    if (!problems.empty()) return failure<Settings>(std::move(problems));
-    if (sense != 0) settings.up_key_pushes = sense == 1;
-    return success(settings);
+    return kept;
 }
 
 }  // namespace slopewise

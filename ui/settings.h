@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/result.h"
 #include "lesson/where_and_when.h"
@@ -18,12 +19,18 @@ struct Settings {
     WhereAndWhen where_and_when{};
 };
 
+// What could be read of a kept text, and what could not: each bad value has its default, alone.
+struct KeptSettings {
+    Settings settings;
+    std::vector<Problem> problems;
+};
+
 inline constexpr std::string_view settings_key = "slopewise-settings";
 
 std::string settings_text(const Settings& settings);
 
-// An empty text gives the defaults; a damaged one its problems. What an older text does not say has its
-// default, which for reduced motion is what the machine prefers.
-Result<Settings> parse_settings(std::string_view text, bool prefers_reduced_motion = false);
+// An empty text gives the defaults. What an older text does not say has its default too, which for reduced
+// motion is what the machine prefers.
+KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion = false);
 
 }  // namespace slopewise

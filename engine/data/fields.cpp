@@ -82,6 +82,14 @@ void Fields::report(std::string_view key, std::string what, std::string allowed)
     problems_->push_back({file_, line, path_ + "/" + std::string(key), std::move(what), std::move(allowed)});
 }
 
+template <class T, class Read>
+T Fields::good_or(std::string_view key, T otherwise, Read read) {
+    if (!has(key)) return otherwise;
+    const std::size_t before = problems_->size();
+    T value = read();
+    return problems_->size() == before ? value : otherwise;
+}
+
 double Fields::number(std::string_view key, Range allowed) {
     const JsonNode* found = find(key, true, JsonNode::Kind::number);
     if (found == nullptr) return allowed.low;
@@ -91,8 +99,7 @@ double Fields::number(std::string_view key, Range allowed) {
 }
 
 double Fields::number_or(std::string_view key, double otherwise, Range allowed) {
-    if (!has(key)) return otherwise;
-    return number(key, allowed);
+    return good_or(key, otherwise, [&] { return number(key, allowed); });
 }
 
 int Fields::integer(std::string_view key, int low, int high) {
@@ -116,8 +123,7 @@ std::string Fields::text(std::string_view key, std::size_t longest) {
 }
 
 std::string Fields::text_or(std::string_view key, std::string otherwise, std::size_t longest) {
-    if (!has(key)) return otherwise;
-    return text(key, longest);
+    return good_or(key, std::move(otherwise), [&] { return text(key, longest); });
 }
 
 bool Fields::flag_or(std::string_view key, bool otherwise) {
@@ -136,6 +142,11 @@ std::size_t Fields::one_of(std::string_view key, std::span<const std::string_vie
     for (const std::string_view name : names) allowed += (allowed.empty() ? "" : ", ") + quoted(name);
     report(key, "is " + quoted(found->text), allowed);
     return 0;
+}
+
+std::size_t Fields::one_of_or(std::string_view key, std::size_t otherwise,
+                              std::span<const std::string_view> names) {
+    return good_or(key, otherwise, [&] { return one_of(key, names); });
 }
 
 Fields Fields::object(std::string_view key) {

@@ -24,7 +24,9 @@ public:
     // with `node` must outlive this object.
     Fields(const JsonNode& node, std::string file, std::string path, std::vector<Problem>& problems);
 
-    // Each returns the field's value; a missing or bad one is reported and a harmless value returned.
+    // Each returns the field's value; a missing or bad one is reported and a harmless value returned. Those
+    // that end in `_or` return `otherwise` for a missing one, which is no problem, and for a bad one, which
+    // is.
     double number(std::string_view key, Range allowed);
     double number_or(std::string_view key, double otherwise, Range allowed);
     int integer(std::string_view key, int low, int high);
@@ -33,6 +35,8 @@ public:
     bool flag_or(std::string_view key, bool otherwise);
     // Index of the text among the names allowed.
     std::size_t one_of(std::string_view key, std::span<const std::string_view> names);
+    std::size_t one_of_or(std::string_view key, std::size_t otherwise,
+                          std::span<const std::string_view> names);
 
     // A nested object; a missing one is reported and reads as empty without further reports.
     Fields object(std::string_view key);
@@ -50,6 +54,10 @@ public:
     void finish();
 
 private:
+    // What `read` finds when it finds no problem.
+    template <class T, class Read>
+    T good_or(std::string_view key, T otherwise, Read read);
+
     const JsonNode* find(std::string_view key, bool required);
     const JsonNode* find(std::string_view key, bool required, JsonNode::Kind kind);
     bool stands(std::string_view key) const;

@@ -38,21 +38,21 @@ void fly_s(App& app, double seconds, bool peek) {
 
 TEST_CASE("display: all of it is kept and reads back the same") {
     for (const Display& display : {Display{}, everything_changed()}) {
-        const Result<Settings> read = parse_settings(settings_text({true, false, display}));
-        REQUIRE(read.ok());
-        CHECK(read.value->display == display);
-        CHECK(read.value->up_key_pushes == true);
-        CHECK_FALSE(read.value->sound);
+        const KeptSettings read = parse_settings(settings_text({true, false, display}));
+        REQUIRE(read.problems.empty());
+        CHECK(read.settings.display == display);
+        CHECK(read.settings.up_key_pushes == true);
+        CHECK_FALSE(read.settings.sound);
     }
 }
 
 TEST_CASE("display: settings kept before there was one still read, and a bad one is told of") {
     const std::string old = "{\"kind\": \"settings\", \"stick_sense\": \"up_key_pulls\", \"sound\": \"off\"";
-    const Result<Settings> read = parse_settings(old + "}");
-    REQUIRE(read.ok());
-    CHECK(read.value->display == Display{});
-    CHECK(read.value->up_key_pushes == false);
-    const Result<Settings> bad = parse_settings(old + ", \"look\": \"neon\", \"screen_width_cm\": -3}");
+    const KeptSettings read = parse_settings(old + "}");
+    REQUIRE(read.problems.empty());
+    CHECK(read.settings.display == Display{});
+    CHECK(read.settings.up_key_pushes == false);
+    const KeptSettings bad = parse_settings(old + ", \"look\": \"neon\", \"screen_width_cm\": -3}");
     REQUIRE(bad.problems.size() == 2);
     CHECK(to_text(bad.problems[0]) ==
           "kept settings:1: /look is \"neon\"; allowed: \"standard\", \"high_contrast\", \"night\"");

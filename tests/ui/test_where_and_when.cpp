@@ -84,7 +84,7 @@ TEST_CASE("where and when: it is kept, and what is not known any more is told an
     choice.visibility = 0;
     choice.overcast = true;
     apply(app, SetWhereAndWhen{choice}, host);
-    const Settings kept = *parse_settings(host.kept).value;
+    const Settings kept = parse_settings(host.kept).settings;
     CHECK(kept.where_and_when == app.settings.where_and_when);
     App again = make_app(shipped(), host);
     CHECK(again.settings.where_and_when == app.settings.where_and_when);
