@@ -130,6 +130,7 @@ TEST_CASE("keyboard: Tab moves the focus and Enter presses what has it") {
     }
     CHECK(mirrored);
 }
+
 TEST_CASE("keyboard: a key held while the screen changes moves no focus there, and pressed anew it does") {
     Stage stage({1280, 720});
     const auto draw = [&](Screen screen, int frames) {
