@@ -12,6 +12,7 @@ StartSide mirrored(StartSide side) {
 
 Lesson lesson_of(const ApproachChoice& choice, const Lesson& base) {
     Lesson lesson = base;
+    lesson.id = own_approach_id;
     const std::string distance = std::to_string(choice.distance_nm) + " NM";
     switch (choice.side) {
     case StartSide::above:

@@ -25,7 +25,8 @@ inline constexpr double most_headwind_kt = 20.0;
 // again as the tolerance (common practice, no source).
 inline constexpr double off_path_deg = 0.7;
 
-// The base lesson flown from the chosen start, in a steady wind.
+// The base lesson flown from the chosen start, in a steady wind; its id is this.
+inline constexpr const char* own_approach_id = "own_approach";
 Lesson lesson_of(const ApproachChoice& choice, const Lesson& base);
 
 }  // namespace slopewise

@@ -19,6 +19,10 @@ void record(Recording& recording, const Controls& controls, const Attempt& attem
 }
 
 Replay replay(const Recording& recording, const Scenario& scenario) {
+    return replay(recording, scenario, [](const Attempt&, const Events&) {});
+}
+
+Replay replay(const Recording& recording, const Scenario& scenario, const ReplayWatcher& each) {
     Replay result{begin_attempt(scenario), -1};
     Attempt& attempt = result.attempt;
     std::size_t next_change = 0;
@@ -27,11 +31,12 @@ Replay replay(const Recording& recording, const Scenario& scenario) {
         if (result.first_diverged_tick < 0 && state_hash(attempt) != expected)
             result.first_diverged_tick = attempt.tick;
     };
+    each(attempt, Events{});
     for (std::int64_t i = 0; i < recording.ticks; ++i) {
         if (next_change < recording.changes.size() && recording.changes[next_change].tick == i) {
             controls = recording.changes[next_change++].controls;
         }
-        tick(scenario, attempt, controls);
+        each(attempt, tick(scenario, attempt, controls));
         const auto second = static_cast<std::size_t>(attempt.tick / hash_interval_ticks);
         const bool whole =
             attempt.tick % hash_interval_ticks == 0 && second >= 1 && second <= recording.hashes.size();

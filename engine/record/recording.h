@@ -3,10 +3,12 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
 #include "lesson/attempt.h"
+#include "record/circumstances.h"
 
 namespace slopewise {
 
@@ -17,6 +19,7 @@ struct Recording {
     };
 
     Lesson lesson;  // what was flown, whole
+    Circumstances circumstances;
     std::vector<Change> changes;
     std::vector<std::uint64_t> hashes;  // of the state after each 120 ticks
     std::int64_t ticks = 0;
@@ -37,5 +40,9 @@ struct Replay {
     std::int64_t first_diverged_tick = -1;  // -1: the same flight; else the first checked tick that differs
 };
 Replay replay(const Recording& recording, const Scenario& scenario);
+
+// The same, calling `each(attempt, events)` at the start (no events) and after every tick.
+using ReplayWatcher = std::function<void(const Attempt&, const Events&)>;
+Replay replay(const Recording& recording, const Scenario& scenario, const ReplayWatcher& each);
 
 }  // namespace slopewise

@@ -2,44 +2,13 @@
 #pragma once
 
 #include <array>
-#include <span>
 #include <vector>
 
 #include "lesson/attempt.h"
-#include "review/track.h"
+#include "review/gate_value.h"
+#include "review/spread.h"
 
 namespace slopewise {
-
-// Deviations of one track point from what was wanted, and whether each is in tolerance.
-struct Deviations {
-    double path_rad = 0.0, path_m = 0.0;
-    double speed_mps = 0.0;  // calibrated airspeed less target
-    double sink_mps = 0.0;   // sink less ground speed x tan(nominal path)
-    bool path_in = false, speed_in = false, sink_in = false;
-
-    bool all_in() const { return path_in && speed_in && sink_in; }
-};
-
-// Path is in tolerance within the angle OR within the floor height: the larger of the two.
-Deviations deviations(const Scenario& scenario, const TrackPoint& point);
-
-struct GateValue {
-    double height_ft = 0.0;   // of the wheels above the threshold
-    bool reached = false;     // false: the flight began above it and never came down to it
-    double time_s = 0.0;      // when the wheels first passed it downwards
-    double distance_m = 0.0;  // to the aim point, then
-    int white_count = -1;     // then
-    std::array<double, 4> white_fraction{-1.0, -1.0, -1.0, -1.0};  // then, of the units of the picture
-    Deviations mean;             // over the scored part of two seconds before to two after
-    double power = 0.0;          // mean likewise, fraction
-    double flap_position = 0.0;  // then, in settings
-    int flap_setting = 0;
-};
-
-// Constant and variable error: rms^2 = bias^2 + scatter^2 (population standard deviation).
-struct Spread {
-    double bias = 0.0, scatter = 0.0, rms = 0.0;
-};
 
 struct WorstMoment {
     std::size_t point = 0;  // index into the track
@@ -62,11 +31,6 @@ struct Summary {
     WorstMoment worst;
 };
 
-// Half-width of the window that a gate's means are taken over.
-inline constexpr double gate_window_s = 2.0;
-
 Summary summarise(const Scenario& scenario, const Track& track, End end);
-
-Spread spread_of(std::span<const double> values);
 
 }  // namespace slopewise

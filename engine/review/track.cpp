@@ -27,6 +27,7 @@ TrackPoint observe(const Scenario& scenario, const Attempt& attempt) {
     point.lever = controls.throttle;
     point.stick = controls.stick;
     point.trim = controls.trim;
+    point.go_around_said = attempt.controls.go_around;
     point.flap_setting = controls.flap;
     point.flap_position = flight.flap;
     point.headwind_mps = forces.headwind_mps;

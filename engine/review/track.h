@@ -21,10 +21,11 @@ struct TrackPoint {
     double ground_speed_mps = 0.0;
     double sink_mps = 0.0;  // positive down
     double pitch_rad = 0.0;
-    double power = 0.0;          // fraction the engine gives
-    double lever = 0.0;          // throttle lever, 0 to 1
-    double stick = 0.0;          // -1 pushed ... +1 pulled
-    double trim = 0.0;           // -1 ... +1
+    double power = 0.0;  // fraction the engine gives
+    double lever = 0.0;  // throttle lever, 0 to 1
+    double stick = 0.0;  // -1 pushed ... +1 pulled
+    double trim = 0.0;   // -1 ... +1
+    bool go_around_said = false;
     int flap_setting = 0;        // lever
     double flap_position = 0.0;  // in settings
     double headwind_mps = 0.0;
