@@ -6,6 +6,7 @@ namespace slopewise {
 namespace {
 
 constexpr std::size_t most_levels = 32;
+constexpr std::size_t mebibyte = std::size_t{1} << 20;
 
 // Walks the text and counts the lines it has passed; the parser reads through it.
 class CountingIterator {
@@ -134,8 +135,10 @@ private:
 
 Result<JsonNode> parse_json(std::string_view text, const std::string& file, std::size_t most_bytes) {
     if (text.size() > most_bytes) {
-        return failure<JsonNode>({{file, 0, "", "is " + std::to_string(text.size()) + " bytes long",
-                                   std::to_string(most_bytes >> 20) + " MiB"}});
+        const std::string allowed = most_bytes < mebibyte ? std::to_string(most_bytes) + " bytes"
+                                                          : std::to_string(most_bytes / mebibyte) + " MiB";
+        return failure<JsonNode>(
+            {{file, 0, "", "is " + std::to_string(text.size()) + " bytes long", allowed}});
     }
     int line = 1;
     TreeBuilder builder(line, file);
@@ -154,6 +157,10 @@ std::string_view kind_name(JsonNode::Kind kind) {
     case JsonNode::Kind::object: return "an object";
     }
     return "";
+}
+
+std::string json_string(std::string_view text) {
+    return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
 }  // namespace slopewise

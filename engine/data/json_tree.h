@@ -33,6 +33,9 @@ struct JsonMember {
 Result<JsonNode> parse_json(std::string_view text, const std::string& file,
                             std::size_t most_bytes = std::size_t{1} << 20);
 
+// A text as a JSON string, with its quotes. Bytes that are not UTF-8 are replaced.
+std::string json_string(std::string_view text);
+
 // "a number", "an object": for messages.
 std::string_view kind_name(JsonNode::Kind kind);
 

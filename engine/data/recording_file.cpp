@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <nlohmann/json.hpp>
 
+#include "data/circumstances_json.h"
 #include "data/fields.h"
 #include "data/read_lesson.h"
 #include "data/write_lesson.h"
@@ -14,7 +15,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::size_t most_bytes = std::size_t{16} << 20;
 constexpr double most_ticks = 20.0 * 60.0 * 120.0;  // 20 minutes, longer than any attempt
 
 std::string hex_text(std::uint64_t hash) {
@@ -111,6 +111,8 @@ void read_hashes(Fields& fields, Recording& recording) {
 std::string recording_text(const Recording& recording) {
     Json json{{"kind", "recording"}, {"format", recording_format}};
     json["lesson"] = Json::parse(lesson_text(recording.lesson));
+    const Json circumstances = Json::parse(circumstances_text(recording.circumstances));
+    if (!circumstances.empty()) json["circumstances"] = circumstances;
     json["ticks"] = recording.ticks;
     json["final_hash"] = hex_text(recording.final_hash);
     json["hashes"] = Json::array();
@@ -124,10 +126,14 @@ std::string recording_text(const Recording& recording) {
 }
 
 Result<Recording> read_recording(std::string_view text, const std::string& file) {
-    Result<JsonNode> parsed = parse_json(text, file, most_bytes);
+    Result<JsonNode> parsed = parse_json(text, file, most_recording_bytes);
     if (!parsed.ok()) return failure<Recording>(std::move(parsed.problems));
+    return read_recording(*parsed.value, file);
+}
+
+Result<Recording> read_recording(const JsonNode& node, const std::string& file) {
     std::vector<Problem> problems;
-    Fields fields(*parsed.value, file, "", problems);
+    Fields fields(node, file, "", problems);
     constexpr std::string_view kinds[] = {"recording"};
     fields.one_of("kind", kinds);
     fields.integer("format", recording_format, recording_format);
@@ -142,6 +148,8 @@ Result<Recording> read_recording(std::string_view text, const std::string& file)
         }
         if (read.ok()) recording.lesson = std::move(*read.value);
     }
+    if (fields.has("circumstances"))
+        recording.circumstances = read_circumstances(fields.object("circumstances"));
     recording.ticks = static_cast<std::int64_t>(fields.integer("ticks", 0, static_cast<int>(most_ticks)));
     if (!read_hex(fields.text("final_hash"), recording.final_hash))
         fields.report("final_hash", "is no hash", "16 hexadecimal digits");

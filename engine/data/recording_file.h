@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "data/json_tree.h"
 #include "record/recording.h"
 
 namespace slopewise {
@@ -17,6 +18,11 @@ std::string recording_text(const Recording& recording);
 // At most 16 MiB. Every problem is returned: of the lesson inside, of rows out of order or out of range, of
 // hashes that are too few.
 Result<Recording> read_recording(std::string_view text, const std::string& file);
+
+// The same of what is parsed already; paths are told from there.
+Result<Recording> read_recording(const JsonNode& node, const std::string& file);
+
+inline constexpr std::size_t most_recording_bytes = std::size_t{16} << 20;
 
 // A newer program may write another format; ours is this one.
 inline constexpr int recording_format = 1;
