@@ -1,0 +1,31 @@
+// The journal of a flight in progress: pieces of text, one a second, kept as they come, so that a closed tab
+// or a crash costs at most the last second. When the attempt is kept whole its journal is thrown away.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+#include "record/recording.h"
+
+namespace slopewise {
+
+// How far a journal has come.
+struct JournalMark {
+    std::size_t changes = 0, hashes = 0;
+};
+
+// The first piece: the recording as far as it is flown.
+std::string journal_head(const Recording& recording);
+JournalMark journal_mark(const Recording& recording);
+
+// What came since the mark, which is moved on: the controls, the hashes, how far it is flown. Written over
+// `piece`, whose memory is used again. Call it at a whole second, so that the last hash is the state's.
+void journal_piece(const Recording& recording, JournalMark& mark, std::string& piece);
+
+// The recording as far as whole pieces stand, in their order. A piece that is damaged or missing ends it;
+// only a bad head is a problem.
+Result<Recording> read_journal(const std::vector<std::string>& pieces, const std::string& file);
+
+}  // namespace slopewise
