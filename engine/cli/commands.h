@@ -34,6 +34,8 @@ const Command& brief_command();
 const Command& performance_command();
 const Command& fly_command();
 const Command& replay_command();
+const Command& review_command();
+const Command& progress_command();
 
 // The whole program; `words` are the arguments after its own name.
 Outcome run(std::span<const std::string_view> words);

@@ -10,8 +10,6 @@
 namespace slopewise::cli {
 namespace {
 
-constexpr std::size_t most_bytes = (std::size_t{16} << 20) + 1;  // one more than a recording may have
-
 std::string shipped_lesson_ids() {
     std::string ids;
     for (const Lesson& lesson : shipped_catalog().lessons) ids += ", \"" + lesson.id + "\"";
@@ -20,7 +18,8 @@ std::string shipped_lesson_ids() {
 
 }  // namespace
 
-Result<std::string> read_file(const std::string& path) {
+Result<std::string> read_file(const std::string& path, std::size_t most_bytes) {
+    ++most_bytes;  // by the one too many the parser sees that it is too large
     const auto cannot = [&] {
         return failure<std::string>(
             {{path, 0, "", std::string("cannot be read: ") + std::strerror(errno), ""}});

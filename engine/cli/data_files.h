@@ -10,9 +10,10 @@
 
 namespace slopewise::cli {
 
-// The whole file. Files beyond what any file may hold (a recording's 16 MiB) come back one byte over it, so
-// that reading stops and the parser can say so.
-Result<std::string> read_file(const std::string& path);
+// The whole file. Files beyond what it may hold (a recording's 16 MiB) come back one byte over it, so that
+// reading stops and the parser can say so.
+Result<std::string> read_file(const std::string& path, std::size_t most_bytes = std::size_t{16} << 20);
+inline constexpr std::size_t most_student_file_bytes = std::size_t{1} << 30;
 
 // False when it could not be written whole; `reason` then says why.
 bool write_file(const std::string& path, std::string_view text, std::string& reason);

@@ -1,6 +1,9 @@
 // The command line asked as its main() asks it, and its answers looked at.
 #pragma once
 
+#include <unistd.h>
+
+#include <filesystem>
 #include <fstream>
 #include <initializer_list>
 #include <sstream>
@@ -27,6 +30,17 @@ inline double number_after(const std::string& json, const std::string& key) {
     const std::size_t at = json.find("\"" + key + "\": ");
     REQUIRE_MESSAGE(at != std::string::npos, "no key " << key << " in " << json);
     return std::stod(json.substr(at + key.size() + 4));
+}
+
+// A folder of this process alone, gone with it: tests run side by side.
+inline std::string scratch(const std::string& name = "") {
+    struct Folder {
+        std::string path = "build/test_cli_" + std::to_string(getpid());
+        Folder() { std::filesystem::create_directories(path); }
+        ~Folder() { std::filesystem::remove_all(path); }
+    };
+    static const Folder folder;
+    return folder.path + (name.empty() ? "" : "/" + name);
 }
 
 // A whole file; empty when there is none.

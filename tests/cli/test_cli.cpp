@@ -66,7 +66,7 @@ TEST_CASE("cli: the good pilot flies shipped lessons in tolerance, calm and in 1
 }
 
 TEST_CASE("cli: the track is written with the caution, units in its header, and a row a tenth of a second") {
-    const std::string file = "build/test_cli_track.csv";
+    const std::string file = scratch("test_cli_track.csv");
     REQUIRE(slopewise_with({"fly", "final_calm", "--pilot", "good", "--seed", "1", "--json", "--track", file})
                 .exit_code == cli::good);
     std::ifstream track(file);
@@ -87,7 +87,7 @@ TEST_CASE("cli: check says good of a good file, and every problem of a bad one w
     std::string text = shipped.str();
     text.replace(text.find("\"headwind_kt\": 15"), 17, "\"headwind_kt\": 600");
     text.replace(text.find("\"title\""), 7, "\"titel\"");
-    const cli::Outcome bad = slopewise_with({"check", written("build/test_cli_bad.json", text)});
+    const cli::Outcome bad = slopewise_with({"check", written(scratch("test_cli_bad.json"), text)});
     CHECK(bad.exit_code == cli::bad_input);
     CHECK(bad.error.find("/wind/headwind_kt is 600; allowed: -15 to 40") != std::string::npos);
     CHECK(bad.error.find("/title is missing") != std::string::npos);

@@ -93,8 +93,8 @@ TEST_CASE("cli: the performance sheet hangs together, and says what it cannot re
 TEST_CASE("cli: an aircraft whose stated stall speed its own lift does not give is told") {
     std::string text = read("assets/aircraft/tourer.json");
     text.replace(text.find("\"max_lift\": 1.48"), 16, "\"max_lift\": 1.48, \"stall_speed_kt\": 45");
-    std::ofstream("build/test_cli_stall.json") << text;
-    const cli::Outcome bad = slopewise_with({"performance", "build/test_cli_stall.json"});
+    std::ofstream(scratch("test_cli_stall.json")) << text;
+    const cli::Outcome bad = slopewise_with({"performance", scratch("test_cli_stall.json")});
     CHECK(bad.exit_code == cli::bad_input);
     CHECK(has(bad.error, "/flaps/1/stall_speed_kt is 45.0; allowed: within 1 kt of"));
 }
@@ -123,7 +123,7 @@ TEST_CASE("cli: a series is one line of JSON a flight, each that of its seed alo
 }
 
 TEST_CASE("cli: a recording flies again identically, and one that was altered says where it differs") {
-    const std::string file = "build/test_cli_recording.json";
+    const std::string file = scratch("test_cli_recording.json");
     REQUIRE(slopewise_with({"fly", "from_below", "--seed", "2", "--record", file}).exit_code == cli::good);
     CHECK(slopewise_with({"replay", file}).out.starts_with("identical: "));
     CHECK(has(slopewise_with({"replay", file, "--json"}).out, "\"identical\": true"));

@@ -9,15 +9,13 @@ using namespace slopewise::test;
 
 namespace {
 
-// A shipped lesson with one piece of its text exchanged, in a file of the running test's own: tests run side
-// by side.
+// A shipped lesson with one piece of its text exchanged, in a file.
 std::string altered_lesson(const std::string& was, const std::string& is) {
     std::string text = read("assets/lessons/final_calm.json");
     const std::size_t at = text.find(was);
     REQUIRE_MESSAGE(at != std::string::npos, was << " does not stand there");
     text.replace(at, was.size(), is);
-    const std::string name =
-        "build/test_cli_words_" + std::to_string(doctest::getContextOptions()->currentTest->m_line) + ".json";
+    const std::string name = scratch("test_cli_words.json");
     std::ofstream(name) << text;
     return name;
 }
@@ -163,7 +161,7 @@ TEST_CASE("cli: files that cannot be read or written are named") {
     CHECK(slopewise_with({"performance", "assets/aircraft/trainer.json"}).exit_code == cli::good);
 
     // A recording of a lesson whose aircraft this program does not have.
-    const std::string file = "build/test_cli_words_other.json";
+    const std::string file = scratch("test_cli_words_other.json");
     REQUIRE(slopewise_with({"fly", "final_calm", "--record", file}).exit_code == cli::good);
     std::string text = read(file);
     text.replace(text.find("\"tourer\""), 8, "\"glider\"");
@@ -172,7 +170,7 @@ TEST_CASE("cli: files that cannot be read or written are named") {
 }
 
 TEST_CASE("cli: an altered recording says in words where it differs") {
-    const std::string file = "build/test_cli_words_recording.json";
+    const std::string file = scratch("test_cli_words_recording.json");
     REQUIRE(slopewise_with({"fly", "final_calm", "--record", file}).exit_code == cli::good);
     std::string text = read(file);
     const std::size_t first = text.find('[', text.find("\"controls\":") + 12);
