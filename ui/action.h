@@ -1,6 +1,7 @@
 // What a screen may ask for. Screens return these; `apply` in app.cpp is the only place that acts.
 #pragma once
 
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -59,11 +60,81 @@ struct TouchPanel {
     bool held;
 };  // a finger rests on the dials: a peek inside, while the panel is dark
 
-using Action = std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, OpenWhereAndWhen,
-                            CloseWhereAndWhen, SetWhereAndWhen, AnswerStickSense, AskStickSense, OpenBriefing,
-                            StartFlight, TogglePause, RestartSame, RestartMirrored, FlyOn, OpenSummary,
-                            GoToChoices, GoAround, MoveStick, SetThrottle, SetFlap, SetTrim, ToggleSound,
-                            SaveTrack, OpenScreenAndHelp, CloseScreenAndHelp, SetDisplay, TouchPanel>;
+struct AnswerEstimate {
+    int question, answer;  // into EstimateView; question -1: the one asked now
+};
+struct SkipEstimate {};  // open the sheet without
+struct ShowDetail {};    // of an attempt whose sheet tells less at first
+struct OpenTakeAway {};
+struct CloseTakeAway {};
+struct TakeAway {
+    int index;  // into TakeAwayView::offers
+};
+struct OpenCriteria {};
+struct CloseCriteria {};
+struct SetCriterion {
+    int field;  // counted through all groups of CriteriaView
+    double value;
+};
+struct ResetCriteria {};
+struct OpenReplay {};   // of the attempt just flown
+struct CloseReplay {};  // back to where it was opened
+struct DriveReplay {
+    enum class Wish { play_or_pause, step, seek, mark, start, end, speed, change_view };
+    Wish wish;
+    double amount = 0;  // step: ticks; seek: tick; mark and speed: so many onwards, negative back
+};
+// ---- the logbook and the progress sheet ----
+struct OpenLogbook {};
+struct CloseLogbook {};
+struct ChooseAttempt {
+    std::string id;
+};
+struct OpenAttempt {
+    std::string id;
+};
+struct ReplayAttempt {
+    std::string id;
+};
+struct CompareAttempts {
+    std::string id, other_id;
+};
+struct SaveAttempt {
+    std::string id;
+};
+struct DeleteAttempt {
+    std::string id;
+};
+struct BringBackAttempt {
+    std::string id;
+};
+struct EraseAttempt {
+    std::string id;
+};                       // for good
+struct WriteStudent {};  // the name, in the machine's own window
+struct ChooseStudent {
+    std::string name;
+};
+struct ExportStudent {};
+struct ImportFile {};
+struct OpenProgress {};
+struct CloseProgress {};
+struct ChooseProgressLesson {
+    std::string id;
+};  // empty: all lessons
+struct SaveProgress {};
+
+using Action =
+    std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, OpenWhereAndWhen, CloseWhereAndWhen,
+                 SetWhereAndWhen, AnswerStickSense, AskStickSense, OpenBriefing, StartFlight, TogglePause,
+                 RestartSame, RestartMirrored, FlyOn, OpenSummary, GoToChoices, GoAround, MoveStick,
+                 SetThrottle, SetFlap, SetTrim, ToggleSound, SaveTrack, OpenScreenAndHelp, CloseScreenAndHelp,
+                 SetDisplay, TouchPanel, AnswerEstimate, SkipEstimate, ShowDetail, OpenTakeAway,
+                 CloseTakeAway, TakeAway, OpenCriteria, CloseCriteria, SetCriterion, ResetCriteria,
+                 OpenReplay, CloseReplay, DriveReplay, OpenLogbook, CloseLogbook, ChooseAttempt, OpenAttempt,
+                 ReplayAttempt, CompareAttempts, SaveAttempt, DeleteAttempt, BringBackAttempt, EraseAttempt,
+                 ChooseStudent, WriteStudent, ExportStudent, ImportFile, OpenProgress, CloseProgress,
+                 ChooseProgressLesson, SaveProgress>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

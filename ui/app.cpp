@@ -1,7 +1,16 @@
 #include "ui/app.h"
 
 #include "review/track_csv.h"
+#include "ui/criteria_fields.h"
+#include "ui/estimate_view.h"
+#include "ui/keep_attempts.h"
+#include "ui/logbook_desk.h"
+#include "ui/logbook_events.h"
+#include "ui/logbook_views.h"
 #include "ui/make_view.h"
+#include "ui/open_replay.h"
+#include "ui/student_name.h"
+#include "ui/take_away.h"
 #include "ui/views.h"
 
 namespace slopewise {
@@ -9,8 +18,11 @@ namespace {
 
 bool flying(const App& app) { return app.screen == Screen::flight && app.flight && !app.flight->paused; }
 
-void begin_flight(App& app, Scenario scenario) {
-    app.flight = begin_session(std::move(scenario));
+void begin_flight(App& app, Scenario scenario, Host& host) {
+    leave_attempt(app, host);
+    app.flight = begin_session(std::move(scenario), app.settings.criteria);
+    begin_keeping(app, host);
+    app.debrief = debrief_of(app);
     app.hands =
         Hands{app.flight->scenario.start_trim.controls, 0.0, 0.0, false, false, app.hands.last_wall_s};
     app.ui = UiState{};
@@ -20,6 +32,7 @@ void begin_flight(App& app, Scenario scenario) {
 
 void pause(App& app) {
     if (flying(app)) app.flight->paused = true;
+    if (app.replay) app.replay->playing = false;
 }
 
 void take_host_events(App& app, const std::vector<HostEvent>& events) {
@@ -44,15 +57,19 @@ Wishes read_wishes(App& app, const RawInput& raw) {
     return wishes;
 }
 
-void advance_flight(App& app, const Controls& controls, double wall_s) {
+void advance_flight(App& app, const Controls& controls, double wall_s, Host& host) {
     if (flying(app)) watch(*app.flight, app.settings.display, app.hands.peek());
     for (int due = app.clock.due(wall_s, flying(app)); due > 0; --due) {
         const Events events = tick_session(*app.flight, controls);
         if (events.scoring_ended || events.came_to_rest) {
-            app.screen = Screen::summary;
-            return;
+            // The student says how it was before the sheet does; flown on, that has been asked.
+            app.screen = events.scoring_ended ? Screen::estimate : Screen::summary;
+            app.debrief.questions_from_s = wall_s + blank_s;
+            if (!events.scoring_ended) review_session(*app.flight);
+            return keep_attempt(app, host);
         }
     }
+    if (flying(app)) keep_up(app, host);
 }
 
 void show_mirror(App& app, const Mirror& mirror, Host& host) {
@@ -110,17 +127,17 @@ struct Apply {
         app.after_question = Screen::briefing;
         app.screen = Screen::stick_sense;
     }
-    void operator()(const StartFlight&) { begin_flight(app, chosen_scenario(app)); }
+    void operator()(const StartFlight&) { begin_flight(app, chosen_scenario(app), host); }
     void operator()(const TogglePause&) {
         if (app.flight && app.screen == Screen::flight) app.flight->paused = !app.flight->paused;
     }
     void operator()(const RestartSame&) {
-        if (app.flight) begin_flight(app, Scenario(app.flight->scenario));
+        if (app.flight) begin_flight(app, Scenario(app.flight->scenario), host);
     }
     void operator()(const RestartMirrored&) {
         if (!app.flight) return;
         app.choice.side = mirrored(app.choice.side);
-        begin_flight(app, chosen_scenario(app));
+        begin_flight(app, chosen_scenario(app), host);
     }
     void operator()(const FlyOn&) {
         if (app.flight && !app.flight->attempt.at_rest) {
@@ -130,9 +147,15 @@ struct Apply {
         }
     }
     void operator()(const OpenSummary&) {
-        if (app.flight && app.flight->summary) app.screen = Screen::summary;
+        if (!app.flight || !app.flight->reviewed) return;
+        review_session(*app.flight);
+        app.screen = Screen::summary;
     }
-    void operator()(const GoToChoices&) { app.screen = Screen::choices; }
+    void operator()(const GoToChoices&) {
+        leave_attempt(app, host);
+        const bool was_looked_at = app.screen == Screen::summary && app.flight->from_logbook;
+        app.screen = was_looked_at ? Screen::logbook : Screen::choices;
+    }
     void operator()(const GoAround&) {
         app.hands.at.throttle = 1.0;
         app.hands.at.go_around = true;
@@ -162,7 +185,92 @@ struct Apply {
         app.settings.display = wish.display;
         keep_settings();
     }
+    void operator()(const OpenReplay&) {
+        if (app.flight) open_replay(app, app.flight->recording, &app.flight->track);
+    }
+    void operator()(const CloseReplay&) { close_replay(app); }
+    void operator()(const DriveReplay& wish) {
+        if (app.replay) drive(*app.replay, wish);
+    }
     void operator()(const TouchPanel& wish) { app.hands.finger_peeks = wish.held; }
+
+    void operator()(const AnswerEstimate& wish) {
+        if (app.screen == Screen::estimate && app.hands.last_wall_s >= app.debrief.questions_from_s &&
+            answer_estimate(wish.question, wish.answer, *app.flight, app.debrief)) {
+            app.screen = Screen::summary;
+            keep_attempt(app, host);
+        }
+    }
+    void operator()(const SkipEstimate&) { app.screen = Screen::summary; }
+    void operator()(const ShowDetail&) { app.debrief.detail_asked = true; }
+    void operator()(const OpenTakeAway&) { app.screen = Screen::take_away; }
+    void operator()(const CloseTakeAway&) { app.screen = Screen::summary; }
+    void operator()(const TakeAway& wish) {
+        const File file = file_to_take(*app.flight, wish.index);
+        host.offer_file(file.name, file.media_type, file.text);
+        app.debrief.handed_over = file.name;
+    }
+    void operator()(const OpenCriteria&) { app.screen = Screen::criteria; }
+    void operator()(const CloseCriteria&) { app.screen = Screen::screen_and_help; }
+    void operator()(const SetCriterion& wish) {
+        set_criterion(app.settings.criteria, wish.field, wish.value);
+        keep_settings();
+    }
+    void operator()(const ResetCriteria&) {
+        app.settings.criteria = {};
+        keep_settings();
+    }
+
+    // The logbook and the progress sheet.
+    void look_at_clock() {
+        app.logbook_choice.now_unix_s = host.now_unix_ms() / 1000;
+        app.logbook_choice.ahead_of_utc_s = host.ahead_of_utc_s();
+        app.logbook_choice.writes_by_finger = host.writes_by_finger();
+    }
+    void operator()(const OpenLogbook&) {
+        look_at_clock();
+        app.ui.logbook = {};
+        app.screen = Screen::logbook;
+    }
+    void operator()(const CloseLogbook&) {
+        if (app.ui.logbook.asks == LogbookUi::Asks::nothing) app.screen = Screen::choices;
+        else app.ui.logbook.asks = LogbookUi::Asks::nothing;
+    }
+    void operator()(const ChooseAttempt& wish) { app.logbook_choice.attempt = wish.id; }
+    void operator()(const OpenAttempt& wish) { open_attempt(app, wish.id, host); }
+    void operator()(const ReplayAttempt& wish) { replay_attempt(app, wish.id, host); }
+    void operator()(const CompareAttempts& wish) { compare_attempts(app, wish.id, wish.other_id, host); }
+    void operator()(const SaveAttempt& wish) { save_attempt(app, wish.id, host); }
+    void operator()(const DeleteAttempt& wish) {
+        app.logbook_choice.attempt = neighbour_of(app.logbook, app.settings.student, wish.id);
+        delete_attempt(app, wish.id, host);
+    }
+    void operator()(const BringBackAttempt& wish) {
+        bring_back_attempt(app, wish.id, host);
+        app.logbook_choice.attempt = wish.id;
+    }
+    void operator()(const EraseAttempt& wish) { erase_attempt(app, wish.id, host); }
+    void operator()(const ChooseStudent& wish) {
+        app.logbook_choice.attempt.clear();
+        app.logbook_choice.lesson.clear();
+        choose_student(app, tidy_student(wish.name), host);
+    }
+    void operator()(const WriteStudent&) {
+        const std::optional<std::string> name = host.ask_text("Another name or code:");
+        if (name) (*this)(ChooseStudent{*name});
+    }
+    void operator()(const ExportStudent&) { export_student(app, host); }
+    void operator()(const ImportFile&) { import_file(app, host); }
+    void operator()(const OpenProgress&) {
+        look_at_clock();
+        app.screen = Screen::progress;
+    }
+    void operator()(const CloseProgress&) { app.screen = Screen::logbook; }
+    void operator()(const ChooseProgressLesson& wish) { app.logbook_choice.lesson = wish.id; }
+    void operator()(const SaveProgress&) {
+        host.offer_file("slopewise-progress.csv", "text/csv",
+                        progress_csv(app.logbook, app.settings.student, app.logbook_choice));
+    }
 };
 
 }  // namespace
@@ -184,6 +292,7 @@ App make_app(Catalog catalog, Host& host) {
         app.notice = "Kept settings could not be read (" + to_text(kept.problems.front()) +
                      "); for what is bad defaults are used.";
     forget_what_is_gone(app);
+    host.logbook().open();
     return app;
 }
 
@@ -191,9 +300,12 @@ void apply(App& app, const Action& action, Host& host) { std::visit(Apply{app, h
 
 void frame(App& app, const RawInput& raw, Host& host) {
     take_host_events(app, host.take_events());
+    take_logbook_events(app, host);
+    const double passed_s = raw.wall_s - app.hands.last_wall_s;
     const Wishes wishes = read_wishes(app, raw);
     for (const Action& action : wishes.actions) apply(app, action, host);
-    advance_flight(app, quantize(wishes.controls), raw.wall_s);
+    advance_flight(app, quantize(wishes.controls), raw.wall_s, host);
+    if (app.screen == Screen::replay) advance_replay(*app.replay, passed_s);
     make_view(app, app.view);
     const View& view = app.view;
     const Actions actions = draw_screen(app.screen, view, app.ui);

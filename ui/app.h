@@ -6,9 +6,13 @@
 #include "data/catalog.h"
 #include "lesson/approach_choice.h"
 #include "record/tick_clock.h"
+#include "ui/debrief_state.h"
 #include "ui/flight_session.h"
 #include "ui/host.h"
 #include "ui/input.h"
+#include "ui/logbook.h"
+#include "ui/logbook_choice.h"
+#include "ui/replay_session.h"
 #include "ui/screens/screens.h"
 #include "ui/settings.h"
 
@@ -24,11 +28,17 @@ struct App {
     Screen screen = Screen::choices;
     Screen after_question = Screen::choices;  // where answering the stick question leads
     Screen after_help = Screen::choices;      // where closing "screen and help" leads
+    DebriefState debrief;
+    std::optional<ReplaySession> replay;
+    Screen after_replay = Screen::summary;  // where closing it leads
     UiState ui;
     std::string notice;  // something the user should know; empty mostly
-    Mirror mirror;       // last told
-    View view;           // last shown; its memory is used again
-    int edition = 0;     // counts flights and settings: what words stand through a flight are made from
+    Logbook logbook;
+    LogbookChoice logbook_choice;
+    std::vector<StoreEvent> store_events;  // of this frame; its memory is used again
+    Mirror mirror;                         // last told
+    View view;                             // last shown; its memory is used again
+    int edition = 0;  // counts flights and settings: what words stand through a flight are made from
 };
 
 // The program at its first screen, with the settings kept by the host.

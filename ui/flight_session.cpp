@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "ui/views.h"
+
 namespace slopewise {
 namespace {
 
@@ -20,8 +22,9 @@ InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
 
 }  // namespace
 
-FlightSession begin_session(Scenario scenario) {
+FlightSession begin_session(Scenario scenario, const Criteria& criteria) {
     FlightSession session;
+    session.criteria = criteria;
     session.scenario = std::move(scenario);
     session.attempt = begin_attempt(session.scenario);
     session.before = session.attempt.flight;
@@ -32,7 +35,56 @@ FlightSession begin_session(Scenario scenario) {
     session.recording.hashes.reserve(roomy_s);
     session.track.points.reserve(roomy_s * second_ticks / track_interval_ticks);
     session.peeks.reserve(roomy_s);
+    session.piece.reserve(8192);
     return session;
+}
+
+FlightSession session_of(KeptAttempt kept, Scenario scenario, const Criteria& criteria) {
+    FlightSession session;
+    session.scenario = std::move(scenario);
+    session.criteria = criteria;
+    session.reviewed = review_kept(kept, session.scenario, criteria);
+    session.attempt = replay(kept.recording, session.scenario).attempt;
+    session.attempt.end = kept.end;
+    session.before = session.attempt.flight;
+    session.instruments = settled_instruments(session.attempt.flight);
+    session.recording = std::move(kept.recording);
+    session.track = std::move(kept.track);
+    session.paused = true;
+    session.id = std::move(kept.id);
+    session.kept_ticks = session.recording.ticks;
+    session.from_logbook = true;
+    return session;
+}
+
+KeptAttempt kept_of(const FlightSession& session) {
+    KeptAttempt kept{session.id, session.attempt.end == End::none, session.attempt.end, session.recording,
+                     session.track};
+    kept.recording.circumstances.aids = recorded_aids(session);
+    return kept;
+}
+
+RecordedAids recorded_aids(const FlightSession& session) {
+    const AidsUsed& used = session.aids;
+    RecordedAids aids;
+    aids.magnifier = used.magnifier;
+    aids.lamp_letters = used.lamp_letters;
+    aids.lamp_shapes = used.lamp_shapes;
+    aids.side_profile = used.side_profile;
+    aids.airspeed_hidden = used.covered.airspeed || used.failed.airspeed;
+    aids.covered = names_of(used.covered);
+    aids.failed = names_of(used.failed);
+    if (!used.eyes_outside) return aids;
+    std::int64_t inside = 0, longest = 0;
+    for (const Peek& peek : session.peeks) {
+        inside += peek.ticks;
+        longest = std::max(longest, peek.ticks);
+    }
+    const double scored_s = session.track.points[session.track.scored - 1].time_s;
+    aids.peeks = static_cast<int>(session.peeks.size());
+    aids.panel_share = scored_s > 0.0 ? std::min(1.0, static_cast<double>(inside) * tick_s / scored_s) : 0.0;
+    aids.longest_peek_s = static_cast<double>(longest) * tick_s;
+    return aids;
 }
 
 bool shows_side_profile(const FlightSession& session, const Display& display) {
@@ -65,9 +117,15 @@ Events tick_session(FlightSession& session, const Controls& controls) {
     if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
     record(session.recording, controls, session.attempt);
     extend(session.track, session.scenario, session.attempt, events);
-    if (events.scoring_ended)
-        session.summary = summarise(session.scenario, session.track, session.attempt.end);
+    if (events.scoring_ended) review_session(session);
     return events;
+}
+
+void review_session(FlightSession& session) {
+    if (session.from_logbook) return;
+    const RecordedAids& aids = session.recording.circumstances.aids = recorded_aids(session);
+    session.reviewed = review_flight(session.scenario, session.criteria, session.track, session.attempt.end,
+                                     aids.panel_share);
 }
 
 }  // namespace slopewise

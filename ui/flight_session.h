@@ -1,14 +1,16 @@
-// One flight in progress with all that is kept of it: the attempt, its recording, its track, and the
-// summary once scoring has ended.
+// One flight in progress with all that is kept of it: the attempt, its recording, its track, and what the
+// debrief knows of it once scoring has ended.
 #pragma once
 
 #include <cstdint>
 #include <optional>
 #include <vector>
 
+#include "debrief/reviewed_flight.h"
 #include "flight/instruments.h"
+#include "logbook/journal.h"
+#include "logbook/kept_attempt.h"
 #include "record/recording.h"
-#include "review/summary.h"
 #include "ui/display.h"
 
 namespace slopewise {
@@ -32,16 +34,34 @@ struct FlightSession {
     Instruments instruments;
     Recording recording;
     Track track;
-    std::optional<Summary> summary;
+    Criteria criteria;                       // what it is held to
+    std::optional<ReviewedFlight> reviewed;  // from the end of scoring on
     bool paused = false;
     AidsUsed aids;
     std::vector<Peek> peeks;    // of the scored part
     bool peeking = false;       // the last of them goes on
     std::int64_t stalling = 0;  // ticks for which the stall warning is still shown
+
+    // How far it is kept.
+    std::string id;
+    bool journal_open = false;
+    JournalMark journal;
+    std::string piece;            // the journal's memory
+    std::int64_t kept_ticks = 0;  // flown when it was last kept whole
+    bool from_logbook = false;    // opened to be looked at: nothing of it is kept again
 };
 
 // Memory for an approach of five minutes is taken at once, so that none is while it is flown.
-FlightSession begin_session(Scenario scenario);
+FlightSession begin_session(Scenario scenario, const Criteria& criteria = {});
+
+// A kept attempt, to be looked at: its summary and its track. `scenario` is of its lesson.
+FlightSession session_of(KeptAttempt kept, Scenario scenario, const Criteria& criteria);
+
+// What is kept of a session as far as it is flown.
+KeptAttempt kept_of(const FlightSession& session);
+
+// What helped, as a recording tells it: of peeks, the share of the scored time and the longest.
+RecordedAids recorded_aids(const FlightSession& session);
 
 // Whether the path from the side is shown: the student wants it, or the lesson does.
 bool shows_side_profile(const FlightSession& session, const Display& display);
@@ -49,7 +69,10 @@ bool shows_side_profile(const FlightSession& session, const Display& display);
 // Call once a frame before its ticks: how the flight is shown, and whether the panel is looked at.
 void watch(FlightSession& session, const Display& display, bool peek);
 
-// One tick: the attempt advances, is recorded and tracked; summarised when scoring ends.
+// One tick: the attempt advances, is recorded and tracked; reviewed when scoring ends.
 Events tick_session(FlightSession& session, const Controls& controls);
+
+// Reviews a scored flight again: one that was flown on shows more of its go-around.
+void review_session(FlightSession& session);
 
 }  // namespace slopewise

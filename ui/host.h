@@ -2,10 +2,13 @@
 // The browser and the desktop each give one.
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "ui/logbook_store.h"
 #include "ui/view.h"
 
 namespace slopewise {
@@ -25,8 +28,22 @@ public:
     virtual std::string load(std::string_view key) = 0;
     virtual void save(std::string_view key, std::string_view text) = 0;
 
+    // Where attempts are kept.
+    virtual LogbookStore& logbook() = 0;
+
+    // Milliseconds since 1970 in UTC, how many seconds the clock on the wall is ahead of UTC now, and a
+    // number drawn at random: for what an attempt is called and when it was flown.
+    virtual std::int64_t now_unix_ms() = 0;
+    virtual std::int64_t ahead_of_utc_s() { return 0; }
+    virtual std::uint32_t random() = 0;
+
     // The machine asks for less motion on the screen.
     virtual bool prefers_reduced_motion() { return false; }
+
+    // Where there are fingers but no keyboard, a short text is written in a window of the machine's own,
+    // which brings up its keys. Empty when the user wants none.
+    virtual bool writes_by_finger() { return false; }
+    virtual std::optional<std::string> ask_text(std::string_view /*question*/) { return std::nullopt; }
 
     // Hands a file to the user: a download, or a file beside the program.
     virtual void offer_file(std::string_view name, std::string_view media_type, std::string_view text) = 0;

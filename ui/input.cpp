@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "base/interpolate.h"
+#include "ui/replay_keys.h"
 
 namespace slopewise {
 namespace {
@@ -99,6 +100,7 @@ Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, i
 }
 
 Actions read_shortcuts(const RawInput& raw, Screen screen) {
+    if (screen == Screen::replay) return replay_shortcuts(raw);
     Actions actions;
     const auto on = [&](Key key, const Action& action) {
         if (raw.was_pressed(key)) actions.push_back(action);
@@ -109,6 +111,7 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::three, ChooseDistance{3});
         on(Key::h, OpenScreenAndHelp{});
         on(Key::w, OpenWhereAndWhen{});
+        on(Key::l, OpenLogbook{});
     } else if (screen == Screen::stick_sense) {  // the question is answered by the very key
         on(Key::up, AnswerStickSense{true});
         on(Key::down, AnswerStickSense{false});
@@ -117,6 +120,19 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::m, RestartMirrored{});
         on(Key::o, FlyOn{});
         on(Key::c, SaveTrack{});
+        on(Key::d, ShowDetail{});
+        on(Key::t, OpenTakeAway{});
+        on(Key::r, OpenReplay{});
+    } else if (screen == Screen::estimate) {
+        on(Key::one, AnswerEstimate{-1, 0});
+        on(Key::two, AnswerEstimate{-1, 1});
+        on(Key::three, AnswerEstimate{-1, 2});
+    } else if (screen == Screen::logbook) {
+        on(Key::p, OpenProgress{});
+        on(Key::t, ExportStudent{});
+        on(Key::i, ImportFile{});
+    } else if (screen == Screen::progress) {
+        on(Key::c, SaveProgress{});
     }
     if (screen == Screen::screen_and_help) {
         on(Key::escape, CloseScreenAndHelp{});
@@ -124,6 +140,19 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
     } else if (screen == Screen::where_and_when) {
         on(Key::escape, CloseWhereAndWhen{});
         on(Key::w, CloseWhereAndWhen{});
+    } else if (screen == Screen::estimate) {
+        on(Key::escape, SkipEstimate{});
+    } else if (screen == Screen::take_away) {
+        on(Key::escape, CloseTakeAway{});
+        on(Key::t, CloseTakeAway{});
+    } else if (screen == Screen::criteria) {
+        on(Key::escape, CloseCriteria{});
+    } else if (screen == Screen::logbook) {
+        on(Key::escape, CloseLogbook{});
+        on(Key::l, CloseLogbook{});
+    } else if (screen == Screen::progress) {
+        on(Key::escape, CloseProgress{});
+        on(Key::p, CloseProgress{});
     } else if (screen != Screen::choices) {
         on(Key::escape, GoToChoices{});
     }

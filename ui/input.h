@@ -39,6 +39,18 @@ enum class Key {
     h,
     v,
     w,
+    t,
+    left,
+    right,
+    comma,
+    period,
+    page_up,
+    page_down,
+    home,
+    end,
+    backspace,
+    l,
+    i,
     count
 };
 

@@ -4,19 +4,17 @@
 #include <cmath>
 #include <string_view>
 
+#include "ui/debrief_mirror.h"
 #include "ui/format.h"
+#include "ui/logbook_mirror.h"
 
 namespace slopewise {
 namespace {
 
-std::string sentence(const LabelledValue& value) {
-    return value.label + ": " + value.value + (value.unit.empty() ? "" : " " + value.unit) +
-           (value.note.empty() ? "" : " (" + value.note + ")") + "\n";
-}
-
 std::string choices_text(const View& view) {
     std::string text = "Slopewise. Choose an approach.\n";
     for (const std::string& line : view.caution) text += line + "\n";
+    if (!view.choice.student.empty()) text += "Student: " + view.choice.student + "\n";
     return text + view.choice.sentence + "\n" + view.choice.place + "\n" + view.choice.problem;
 }
 
@@ -29,8 +27,8 @@ std::string where_and_when_text(const WhereAndWhenView& sheet) {
 
 std::string briefing_text(const BriefingView& briefing) {
     std::string text = "Briefing. " + briefing.title + "\n" + briefing.place + "\n" + briefing.aim + "\n";
-    for (const LabelledValue& value : briefing.numbers) text += sentence(value);
-    for (const LabelledValue& value : briefing.heights) text += sentence(value);
+    for (const LabelledValue& value : briefing.numbers) text += figure_sentence(value);
+    for (const LabelledValue& value : briefing.heights) text += figure_sentence(value);
     for (const auto& row : briefing.lights)
         text += row.where + ": " + row.lights.words + ". " + row.meaning + "\n";
     for (const std::string& line : briefing.reminders) text += line + "\n";
@@ -83,20 +81,35 @@ std::string gate_text(const GateRow& gate) {
     if (!gate.reached) return "Gate " + gate.height + ": not reached\n";
     return "Gate " + gate.height + ": path " + gate.deviation_deg + " deg, " + gate.deviation_ft +
            " ft; lights " + gate.lights.words + "; speed " + gate.speed + " kt; sink " + gate.sink +
-           " ft/min; power " + gate.power + " %; flap " + gate.flap + "\n";
+           " ft/min; power " + gate.power + " %; flap " + gate.flap + "; " + gate.stability + "\n";
 }
 
 std::string summary_text(const SummaryView& summary) {
-    std::string text =
-        summary.title + ". " + summary.setup + "\n" + summary.ended + "\n" + summary.worst + "\n";
+    std::string text = summary.title + ". " + summary.setup + "\n" + summary.ended + "\n";
+    if (summary.detail != SheetDetail::full) return text + judgement_text(summary);
+    text += summary.worst + "\n" + judgement_text(summary);
     for (const GateRow& gate : summary.gates) text += gate_text(gate);
-    for (const LabelledValue& value : summary.path_figures) text += "Path " + sentence(value);
-    for (const LabelledValue& value : summary.speed_figures) text += "Speed " + sentence(value);
+    for (const LabelledValue& value : summary.path_figures) text += "Path " + figure_sentence(value);
+    for (const LabelledValue& value : summary.speed_figures) text += "Speed " + figure_sentence(value);
     for (const ShareBar& bar : summary.in_tolerance) text += bar.label + ": " + bar.value + "\n";
     for (const PictureShare& share : summary.light_pictures)
         text += "Lights " + share.picture.words + ": " + share.value + "\n";
+    text += measures_text(summary.measures);
     for (const std::string& line : summary.definitions) text += line + "\n";
     return text;
+}
+
+// Where it stands is told while it stands still; while it plays, only what it passes.
+std::string replay_text(const ReplayView& replay) {
+    std::string text = "Replay. " + replay.setup + "\n";
+    if (!replay.trouble.empty()) text += replay.trouble + "\n";
+    text += replay.playing ? "Playing" : "Paused at " + replay.clock + " " + replay.length;
+    text += ", speed " + replay.speed + "\n";
+    constexpr std::array<std::string_view, 3> shows{"seat and side", "seat", "side"};
+    text.append("Shown from: ").append(shows[static_cast<std::size_t>(replay.shows)]).append("\n");
+    const std::size_t since = replay.playing ? replay.place.find(" + ") : std::string::npos;
+    text.append(replay.at_mark ? "At: " : "After: ").append(replay.place.substr(0, since)).append("\n");
+    return replay.playing || replay.compared.empty() ? text : text + replay.compared + "\n";
 }
 
 std::string on_off(std::string_view what, bool on) { return std::string(what) + (on ? ": on\n" : ": off\n"); }
@@ -133,7 +146,13 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     case Screen::briefing: text += briefing_text(view.briefing); break;
     case Screen::flight: flight_text(view.flight, text); break;
     case Screen::summary: text += summary_text(view.summary); break;
+    case Screen::estimate: text += estimate_text(view.estimate); break;
+    case Screen::take_away: text += take_away_text(view.take_away); break;
+    case Screen::criteria: text += criteria_sheet_text(view.criteria); break;
     case Screen::screen_and_help: text += screen_and_help_text(view); break;
+    case Screen::replay: text += replay_text(view.replay); break;
+    case Screen::logbook: text += logbook_text(view.logbook); break;
+    case Screen::progress: text += progress_text(view.progress); break;
     }
 }
 
@@ -145,7 +164,9 @@ void make_mirror(Screen screen, const View& view, Mirror& mirror) {
     mirror.screen.clear();
     mirror.instruments.clear();
     screen_text(screen, view, mirror.screen);
-    if (screen == Screen::flight) instruments_text(view.flight, mirror.instruments);
+    if (screen == Screen::flight || screen == Screen::replay)
+        instruments_text(view.flight, mirror.instruments);
+    if (screen == Screen::replay) mirror.instruments.append("\nPosition ").append(view.replay.clock);
 }
 
 }  // namespace slopewise

@@ -2,8 +2,10 @@
 
 #include <array>
 
+#include "data/criteria_file.h"
 #include "data/fields.h"
 #include "data/read_outlook.h"
+#include "ui/student_name.h"
 
 namespace slopewise {
 namespace {
@@ -57,6 +59,10 @@ bool read_switch(Fields& fields, std::string_view key, bool otherwise) {
     return fields.one_of_or(key, otherwise ? 1 : 0, switches) == 1;
 }
 
+std::string student_text(const std::string& student) {
+    return student.empty() ? "" : field("student", json_string(student));
+}
+
 Display read_display(Fields& fields, bool prefers_reduced_motion) {
     Display display;
     display.reduced_motion = prefers_reduced_motion;
@@ -90,7 +96,9 @@ WhereAndWhen read_where_and_when(Fields& fields) {
 std::string settings_text(const Settings& settings) {
     return "{\"kind\": \"settings\", \"stick_sense\": \"" + std::string(senses[sense_index(settings)]) +
            "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"" +
-           display_text(settings.display) + where_and_when_text(settings.where_and_when) + "}\n";
+           student_text(settings.student) + display_text(settings.display) +
+           where_and_when_text(settings.where_and_when) +
+           field("criteria", criteria_text(settings.criteria)) + "}\n";
 }
 
 KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) {
@@ -109,8 +117,10 @@ KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) 
     const std::size_t sense = fields.one_of("stick_sense", senses);
     if (sense != 0) settings.up_key_pushes = sense == 1;
     settings.sound = read_switch(fields, "sound", settings.sound);
+    if (fields.has("student")) settings.student = tidy_student(fields.text("student", most_student_bytes));
     settings.display = read_display(fields, prefers_reduced_motion);
     settings.where_and_when = read_where_and_when(fields);
+    if (fields.has("criteria")) settings.criteria = read_criteria(fields.object("criteria"));
     fields.finish();
     return kept;
 }

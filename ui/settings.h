@@ -8,6 +8,7 @@
 
 #include "base/result.h"
 #include "lesson/where_and_when.h"
+#include "review/criteria.h"
 #include "ui/display.h"
 
 namespace slopewise {
@@ -17,6 +18,8 @@ struct Settings {
     bool sound = true;
     Display display{};
     WhereAndWhen where_and_when{};
+    Criteria criteria{};    // what counts as stable
+    std::string student{};  // name or code of who flies; empty: none given
 };
 
 // What could be read of a kept text, and what could not: each bad value has its default, alone.

@@ -3,6 +3,8 @@
 #include "base/units.h"
 #include "review/words.h"
 #include "ui/format.h"
+#include "ui/judgement_view.h"
+#include "ui/measures_view.h"
 #include "ui/views.h"
 
 namespace slopewise {
@@ -16,7 +18,7 @@ ProfilePoint profile_point_with_lights(const Scenario& scenario, const TrackPoin
     return shown;
 }
 
-GateRow gate_row(const Scenario& scenario, const GateValue& gate) {
+GateRow gate_row(const Scenario& scenario, const GateValue& gate, const Stability& stability) {
     GateRow row;
     row.height = number_words(gate.height_ft) + " ft";
     row.reached = gate.reached;
@@ -31,6 +33,8 @@ GateRow gate_row(const Scenario& scenario, const GateValue& gate) {
     row.path_in = gate.mean.path_in;
     row.speed_in = gate.mean.speed_in;
     row.sink_in = gate.mean.sink_in;
+    row.stable = stability.stable();
+    row.stability = stability_words(stability);
     return row;
 }
 
@@ -96,9 +100,10 @@ ProfilePoint profile_point(const TrackPoint& point) {
     return {nm_from_m(point.distance_m), ft_from_m(point.eye_height_m), kt_from_mps(point.cas_mps), {}};
 }
 
-SummaryView summary_view(const FlightSession& session) {
+SummaryView summary_view(const FlightSession& session, const DebriefState& state) {
     const Scenario& scenario = session.scenario;
-    const Summary& summary = *session.summary;
+    const Review& review = session.reviewed->review;
+    const Summary& summary = review.summary;
     const Lesson& lesson = scenario.lesson;
     SummaryView view;
     view.title = "Deviation summary";
@@ -114,7 +119,8 @@ SummaryView summary_view(const FlightSession& session) {
     view.slow_kt = kt_from_mps(lesson.tolerances.slow_mps);
     view.fast_kt = kt_from_mps(lesson.tolerances.fast_mps);
     view.worst_distance_nm = nm_from_m(session.track.points[summary.worst.point].distance_m);
-    for (const GateValue& gate : summary.gates) view.gates.push_back(gate_row(scenario, gate));
+    for (std::size_t i = 0; i < summary.gates.size(); ++i)
+        view.gates.push_back(gate_row(scenario, summary.gates[i], review.stability[i]));
     view.path_figures = path_figures(summary);
     view.speed_figures = speed_figures(summary);
     view.in_tolerance = tolerance_bars(scenario, summary);
@@ -122,8 +128,12 @@ SummaryView summary_view(const FlightSession& session) {
     view.stacked_lights = view.light_pictures.front().picture.stacked;
     view.definitions = definition_words(scenario, summary);
     view.definitions.push_back(aids_words(session));
-    view.can_fly_on = !session.attempt.at_rest && session.attempt.end != End::ground_short;
+    view.from_logbook = session.from_logbook;
+    view.can_fly_on =
+        !session.from_logbook && !session.attempt.at_rest && session.attempt.end != End::ground_short;
     view.can_mirror = lesson.start.offset_rad != 0.0;
+    view.measures = measures_view(session);
+    judge(session, state, view);
     return view;
 }
 

@@ -7,7 +7,11 @@
 #include <string>
 #include <vector>
 
+#include "ui/debrief_view.h"
 #include "ui/display.h"
+#include "ui/labelled_value.h"
+#include "ui/view_logbook.h"
+#include "ui/view_replay.h"
 
 namespace slopewise {
 
@@ -100,13 +104,6 @@ struct InstrumentsView {
 
 // ---- finished words ----
 
-struct LabelledValue {
-    std::string label;  // "Target speed"
-    std::string value;  // "65"
-    std::string unit;   // "kt"
-    std::string note;   // small print beside it; may be empty
-};
-
 struct KeyHint {
     std::string key;      // "E / D"
     std::string meaning;  // "more / less power"
@@ -130,6 +127,7 @@ struct ChoiceView {
     std::string sentence;  // "3 NM, on the path, 10 kt headwind"
     std::string place;     // "Four-seat tourer, Larkmoor 27, by day"
     std::string problem;   // why it cannot be flown; empty when it can
+    std::string student;   // name or code of who flies; empty: none given
 };
 
 // What is chosen on the sheet "Where and when": indices into its lists.
@@ -216,6 +214,8 @@ struct GateRow {
     std::string flap;                                      // "landing"
     bool path_in = true, speed_in = true, sink_in = true;  // within tolerance
     bool reached = true;                                   // false: "not reached", the other words are empty
+    bool stable = true;                                    // by the criteria of this gate
+    std::string stability;  // "stable", "stable, improving", "not stable: low, slow"
 };
 
 struct ShareBar {         // one row of "share of time"
@@ -245,7 +245,15 @@ struct SummaryView : PathView {
     std::vector<PictureShare> light_pictures;  // all white first
     std::vector<std::string> definitions;      // what was measured, against what
     bool can_fly_on = false;
+    bool from_logbook = false;  // opened to be looked at
     bool can_mirror = false;
+    SheetDetail detail = SheetDetail::full;
+    std::string estimate;   // "You said: ... It was: ... 1 of 3."; empty: nothing was said
+    std::string strongest;  // "Strongest: the path, ..."; empty: nothing was
+    DecisionView decision;
+    FaultView fault;
+    LastRunsView last_runs;
+    MeasuresView measures;
 };
 
 // ---- how it is shown ----
@@ -281,7 +289,13 @@ struct View {
     BriefingView briefing;
     FlightView flight;
     SummaryView summary;
+    ReplayView replay;  // besides the view from the seat, which is in `flight`
     ScreenAndHelpView screen_and_help;
+    EstimateView estimate;
+    CriteriaView criteria;
+    TakeAwayView take_away;
+    LogbookView logbook;
+    ProgressView progress;
     Display display;
     std::vector<std::string> caution;  // the usual cautions, a sentence each
     SoundView sound;

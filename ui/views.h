@@ -4,6 +4,7 @@
 #include "data/catalog.h"
 #include "lesson/approach_choice.h"
 #include "lesson/where_and_when.h"
+#include "ui/debrief_state.h"
 #include "ui/flight_session.h"
 #include "ui/settings.h"
 #include "ui/view.h"
@@ -40,7 +41,7 @@ void side_profile_view(const FlightSession& session, const TrackPoint& now, Side
 
 ScreenAndHelpView screen_and_help_view(const Settings& settings, bool in_flight);
 
-SummaryView summary_view(const FlightSession& session);
+SummaryView summary_view(const FlightSession& session, const DebriefState& state);
 
 // The lamps left to right as seen from the approach. `from_inner`: white fraction of each unit from the
 // one nearest the runway outwards, negative where it shows nothing.
@@ -55,7 +56,11 @@ LightPicture picture_of(const Scenario& scenario, int white);
 // Distance, height and airspeed of a point of the track, without the lights.
 ProfilePoint profile_point(const TrackPoint& point);
 
-// "Aids: the magnifier. Covered: airspeed. Eyes outside: 4 peeks, 3.2 s in all."
+// "airspeed", "vertical speed": of those that are set.
+std::vector<std::string> names_of(const InstrumentSet& some);
+
+// "Aids: the magnifier. Covered: airspeed. Eyes outside; peeks: 4; inside 12 % of the time, at most 0.9 s at
+// once." Of a reviewed session.
 std::string aids_words(const FlightSession& session);
 
 // "3 NM, above the path, 10 kt headwind".

@@ -1,8 +1,12 @@
 #include "tests/screens/sample_view.h"
 
+#include "tests/screens/sample_logbook.h"
+
 #include <algorithm>
 #include <cmath>
 #include <string>
+
+#include "tests/screens/sample_replay.h"
 
 namespace slopewise {
 namespace {
@@ -39,6 +43,7 @@ ChoiceView choice() {
     view.headwind_kt = 10;
     view.sentence = "3 NM, on the path, 10 kt headwind";
     view.place = "Four-seat tourer, Larkmoor 27, by day";
+    view.student = "Kestrel 7";
     return view;
 }
 
@@ -164,14 +169,117 @@ std::vector<ProfilePoint> profile() {
 }
 
 std::vector<GateRow> gates() {
-    return {
-        {"1000 ft", "+0.04", "+13", picture(2), "+1", "\u221212", "38", "landing", true, true, true, true},
-        {"500 ft", "+0.09", "+15", picture(2), "\u22122", "+35", "35", "landing", true, true, true, true},
-        {"300 ft", "\u22120.61", "\u221258", picture(1), "\u22127", "+118", "34", "landing", false, false,
-         true, true},
-        {"200 ft", "\u22120.34", "\u221222", picture(1), "\u22124", "\u2212236", "58", "landing", true, true,
-         false, true},
-        {"50 ft", "+0.11", "+2", picture(2), "+3", "+20", "36", "landing", true, true, true, true}};
+    std::vector<GateRow> rows{{"1000 ft", "+0.04", "+13", picture(2), "+1", "\u221212", "38", "landing", true,
+                               true, true, true, true, "stable"},
+                              {"500 ft", "+0.09", "+15", picture(2), "\u22122", "+35", "35", "landing", true,
+                               true, true, true, true, "stable"},
+                              {"300 ft", "\u22120.61", "\u221258", picture(1), "\u22127", "+118", "34",
+                               "landing", false, false, true, true, true, "stable"},
+                              {"200 ft", "\u22120.34", "\u221222", picture(1), "\u22124", "\u2212236", "58",
+                               "landing", true, true, false, true, true, "stable"},
+                              {"50 ft", "+0.11", "+2", picture(2), "+3", "+20", "36", "landing", true, true,
+                               true, true, true, "stable"}};
+    for (GateRow& row : rows) row.stability = row.height == "50 ft" ? "stable, improving" : "stable";
+    rows[2].stable = rows[3].stable = false;
+    rows[2].stability = "not stable: low, slow";
+    rows[3].stability = "not stable: sinking too little, power not settled";
+    return rows;
+}
+
+FaultView fault() {
+    FaultView view;
+    view.title = "Low and slow";
+    view.symptom = "Below the path and below the speed at the same time.";
+    view.cause = "Late recognition: the speed was not looked at while the path was being mended.";
+    view.could_lead_to = "A stall close to the ground, or the ground short of the runway.";
+    view.correction =
+        "Power at once and the nose to the attitude for the speed. Not mended by the gate: go around.";
+    view.others = "Also seen: Late with the power; Pressing on from an unstable gate.";
+    view.moments_nm = {1.05, 0.92};
+    return view;
+}
+
+LastRunsView last_runs() {
+    return {{"The last runs",
+             {"", "Path bias", "scatter", "Speed bias", "scatter", "Decision"},
+             {"", "\u00b0", "\u00b0", "kt", "kt", ""},
+             {{"Two before", "+0.21", "0.34", "+2.1", "3.8", "right"},
+              {"One before", "\u22120.12", "0.28", "\u22121.0", "3.1", "cautious"},
+              {"This run", "\u22120.06", "0.21", "\u22120.8", "2.9", "miss"}}},
+            "Most often: Low and slow, in 2 of 3."};
+}
+
+MeasuresView measures() {
+    MeasuresView view;
+    view.bands = {"Bias and scatter by distance; how busy the hands were",
+                  {"", "Path bias", "scatter", "Path bias", "scatter", "Speed bias", "scatter", "Stick turns",
+                   "Lever turns"},
+                  {"", "\u00b0", "\u00b0", "ft", "ft", "kt", "kt", "/min", "/min"},
+                  {{"Beyond 2 NM", "+0.11", "0.12", "+28", "31", "+1.2", "1.9", "2", "1"},
+                   {"2 NM to 500 ft", "\u22120.02", "0.18", "\u22124", "33", "\u22120.4", "2.2", "4", "3"},
+                   {"500 to 300 ft", "\u22120.41", "0.22", "\u221249", "24", "\u22124.8", "2.7", "7", "5"}}};
+    view.short_bands = {"Bias and scatter by distance",
+                        {"", "Path bias", "scatter", "Speed bias", "scatter"},
+                        {"", "\u00b0", "\u00b0", "kt", "kt"},
+                        {{"Beyond 2 NM", "+0.11", "0.12", "+1.2", "1.9"},
+                         {"2 NM to 500 ft", "\u22120.02", "0.18", "\u22120.4", "2.2"},
+                         {"500 to 300 ft", "\u22120.41", "0.22", "\u22124.8", "2.7"}}};
+    view.groups = {
+        {"Energy: share of time",
+         {{"On path and speed", "74", "%", ""}, {"Low and slow", "12", "%", ""}},
+         ""},
+        {"Answers",
+         {{"Path errors answered", "2 of 3", "", ""}, {"Time to a right-way input", "2.4", "s", "mean"}},
+         ""},
+        {"Where the path pointed",
+         {{"At 500 ft", "+120", "ft", ""}, {"At 300 ft", "\u2013", "", "not reached"}},
+         "Beyond the aim point; short of it is negative."},
+        {"Touchdown, an estimate",
+         {{"Straight on, no flare", "+640", "ft", "from the threshold"}},
+         "Never scored: the flare is not flown here."}};
+    view.held_to = {
+        "500 ft and above: path 0.50\u00b0 or 30 ft, the larger; speed \u22125/+10 kt; sink \u00b1250, at "
+        "most "
+        "800 ft/min.",
+        "Power or pitch corrects the path; an error to answer is over 0.25\u00b0 and 15 ft."};
+    return view;
+}
+
+EstimateView estimate() {
+    EstimateView view;
+    view.questions = {{"The path was mostly", {"high", "on", "low"}, 1},
+                      {"The speed was mostly", {"fast", "on speed", "slow"}, -1},
+                      {"Stable at 300 ft", {"yes", "no"}, -1}};
+    view.asking = 1;
+    return view;
+}
+
+CriteriaView criteria() {
+    using Kind = CriteriaView::Kind;
+    CriteriaView view;
+    view.groups = {
+        {"At 500 ft and above",
+         0,
+         {{Kind::number, "Path within", "0.50", "\u00b0", {}, 0.5, 0.1, 2.0, 0.05},
+          {Kind::number, "Fast by at most", "30", "kt", {}, 30, 1, 30, 1},
+          {Kind::number, "Sink at most", "800", "ft/min", {}, 800, 300, 2000, 50}}},
+        {"At 300 ft", 3, {{Kind::number, "Path within", "0.50", "\u00b0", {}, 0.5, 0.1, 2.0, 0.05}}},
+        {"Answering a path error",
+         4,
+         {{Kind::on_off, "Landing flap must be set", "1", "", {}, 1, 0, 1, 1},
+          {Kind::choice, "The path is corrected with", "2", "", {"power", "pitch", "either"}, 2, 0, 2, 1}}}};
+    view.usual = false;
+    return view;
+}
+
+TakeAwayView take_away() {
+    TakeAwayView view;
+    view.offers = {{"Sheet to print", "one page of A4 or Letter; open it and print it"},
+                   {"Figures (JSON)", "every table below in one file, with the diagnosis"},
+                   {"Gates (CSV)", "a row for each gate"},
+                   {"What the columns mean (CSV)", "every column of every table"}};
+    view.handed_over = "Handed over: slopewise-final_calm-2026-03-14-gates.csv";
+    return view;
 }
 
 SummaryView summary() {
@@ -209,6 +317,12 @@ SummaryView summary() {
         "The lights changed 7 times."};
     view.can_fly_on = true;
     view.can_mirror = true;
+    view.estimate = "You said: on the path, fast, stable. It was: on the path, on speed, not stable. 1 of 3.";
+    view.strongest = "Strongest: the path, in tolerance for 91 % of the approach.";
+    view.decision = {"300 ft", true, false, true, "Not stable and continued: a miss."};
+    view.fault = fault();
+    view.last_runs = last_runs();
+    view.measures = measures();
     return view;
 }
 
@@ -220,7 +334,13 @@ View sample_view() {
     view.briefing = briefing();
     view.flight = flight();
     view.summary = summary();
+    view.replay = sample_replay();
     view.where_and_when = where_and_when();
+    view.estimate = estimate();
+    view.criteria = criteria();
+    view.take_away = take_away();
+    view.logbook = sample_logbook(40);
+    view.progress = sample_progress(40);
     view.screen_and_help.true_size =
         "For true size the view of 40\u00b0 would have to be 44 cm wide; it is shown at 0.8 of that.";
     view.screen_and_help.help = {

@@ -69,13 +69,19 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 7> screens{{{Screen::choices, "choices"},
-                                               {Screen::stick_sense, "stick sense"},
-                                               {Screen::briefing, "briefing"},
-                                               {Screen::flight, "flight"},
-                                               {Screen::summary, "summary"},
-                                               {Screen::screen_and_help, "screen and help"},
-                                               {Screen::where_and_when, "where and when"}}};
+inline constexpr std::array<Place, 13> screens{{{Screen::choices, "choices"},
+                                                {Screen::stick_sense, "stick sense"},
+                                                {Screen::briefing, "briefing"},
+                                                {Screen::flight, "flight"},
+                                                {Screen::summary, "summary"},
+                                                {Screen::screen_and_help, "screen and help"},
+                                                {Screen::where_and_when, "where and when"},
+                                                {Screen::estimate, "estimate"},
+                                                {Screen::take_away, "take away"},
+                                                {Screen::criteria, "criteria"},
+                                                {Screen::replay, "replay"},
+                                                {Screen::logbook, "logbook"},
+                                                {Screen::progress, "progress"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);

@@ -1,7 +1,10 @@
 // The whole program but its window, frame by frame down an approach: to count and to time what a frame costs.
 #pragma once
 
+#include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include <imgui.h>
 
@@ -9,7 +12,33 @@
 
 namespace slopewise::test {
 
+// A logbook that is open, so that a flight's journal is written, and keeps nothing.
+struct SilentStore : LogbookStore {
+    bool opening = false;
+
+    void open() override { opening = true; }
+    void keep(const std::string&, const std::string&, const std::string&) override {}
+    void keep_row(const std::string&, const std::string&) override {}
+    void load(const std::string&) override {}
+    void erase(const std::string&) override {}
+    void begin_journal(const std::string&, const std::string&) override {}
+    void extend_journal(const std::string&, const std::string&) override {}
+    void drop_journal(const std::string&) override {}
+    void export_file(const std::string&, const std::string&, const std::vector<std::string>&) override {}
+    void choose_import() override {}
+    void next_import_line() override {}
+    void take_events(std::vector<StoreEvent>& events) override {
+        events.clear();
+        if (std::exchange(opening, false)) events.push_back({});
+    }
+};
+
 struct SilentHost : Host {
+    SilentStore store;
+
+    LogbookStore& logbook() override { return store; }
+    std::int64_t now_unix_ms() override { return 1764000000000; }
+    std::uint32_t random() override { return 1; }
     std::vector<HostEvent> take_events() override { return {}; }
     std::string load(std::string_view) override { return ""; }
     void save(std::string_view, std::string_view) override {}

@@ -13,7 +13,7 @@ namespace {
 
 // Ticks the flight in progress with its hands as they are, until scoring ends.
 void fly_hands_off(App& app) {
-    for (int i = 0; i < 120 * 400 && !app.flight->summary; ++i)
+    for (int i = 0; i < 120 * 400 && !app.flight->reviewed; ++i)
         tick_session(*app.flight, quantize(app.hands.at));
 }
 
@@ -68,8 +68,8 @@ TEST_CASE("app: a flight left alone on the path ends at 50 ft with its summary, 
     REQUIRE(app.flight);
     CHECK(app.screen == Screen::flight);
     fly_hands_off(app);
-    REQUIRE(app.flight->summary);
-    CHECK(app.flight->summary->end == End::reached_floor);
+    REQUIRE(app.flight->reviewed);
+    CHECK(app.flight->reviewed->review.summary.end == End::reached_floor);
     apply(app, OpenSummary{}, host);
     const SummaryView summary = make_view(app).summary;
     CHECK(summary.gates.size() == 3);  // 300, 200 and 50 ft: the flight began below 500
@@ -108,7 +108,7 @@ TEST_CASE("app: a hidden page pauses the flight, and go around is full power and
     apply(app, GoAround{}, host);
     fly_hands_off(app);
     CHECK(app.flight->attempt.tick == 1);
-    CHECK(app.flight->summary->end == End::went_around);
+    CHECK(app.flight->reviewed->review.summary.end == End::went_around);
     CHECK(app.hands.at.throttle == 1.0);
 }
 

@@ -137,10 +137,10 @@ TEST_CASE("peeks: with eyes outside the panel is dark but for a look, and each l
     CHECK(app.flight->peeks[1].ticks == 96);
 
     fly_s(app, 400, false);
-    REQUIRE(app.flight->summary);
+    REQUIRE(app.flight->reviewed);
     apply(app, OpenSummary{}, host);
     CHECK(make_view(app).summary.definitions.back() ==
-          "Aids: the magnifier. Eyes outside; peeks: 2, total 2.3 s.");
+          "Aids: the magnifier. Eyes outside; peeks: 2; inside 5 % of the time, at most 1.5 s at once.");
 }
 
 TEST_CASE("peeks: a finger on the dials is one too, and without eyes outside nothing is counted") {
@@ -173,7 +173,8 @@ TEST_CASE("aids: what helped or was covered at any time is named on the summary"
     fly_s(app, 500, false);
     apply(app, OpenSummary{}, host);
     CHECK(make_view(app).summary.definitions.back() ==
-          "Aids: the magnifier, letters in it, shapes in it and the side profile. Covered: airspeed, "
+          "Aids: the magnifier, letters in the lights, shapes in the lights and the side profile. Covered: "
+          "airspeed, "
           "altimeter, vertical speed, power, flap, trim and stall warning. Failed: airspeed, altimeter, "
           "vertical speed, power, flap, trim and stall warning.");
 }
@@ -188,7 +189,7 @@ TEST_CASE("aids: a lesson can show the path from the side, and the summary names
     apply(app, StartFlight{}, host);
     fly_s(app, 400, false);
     CHECK(make_view(app).flight.side_profile.flown.size() > 10);
-    REQUIRE(app.flight->summary);
+    REQUIRE(app.flight->reviewed);
     apply(app, OpenSummary{}, host);
     CHECK(make_view(app).summary.definitions.back() == "Aids: the magnifier and the side profile.");
 }

@@ -40,15 +40,32 @@ constexpr std::pair<ImGuiKey, Key> keys[] = {
     {ImGuiKey_3, Key::three},       {ImGuiKey_Space, Key::space},
     {ImGuiKey_Escape, Key::escape}, {ImGuiKey_H, Key::h},
     {ImGuiKey_V, Key::v},           {ImGuiKey_W, Key::w},
+    {ImGuiKey_T, Key::t},           {ImGuiKey_L, Key::l},
+    {ImGuiKey_Comma, Key::comma},   {ImGuiKey_Period, Key::period},
+    {ImGuiKey_Home, Key::home},     {ImGuiKey_End, Key::end},
+    {ImGuiKey_I, Key::i},
 };
+constexpr std::pair<ImGuiKey, Key> replay_keys[] = {
+    {ImGuiKey_LeftArrow, Key::left},      {ImGuiKey_RightArrow, Key::right},
+    {ImGuiKey_PageUp, Key::page_up},      {ImGuiKey_PageDown, Key::page_down},
+    {ImGuiKey_Backspace, Key::backspace},
+};
+
+// Held down, these step on.
+bool repeats(Key key) {
+    return key == Key::left || key == Key::right || key == Key::comma || key == Key::period;
+}
 
 RawInput read_keys() {
     RawInput raw;
     raw.wall_s = glfwGetTime();
-    for (const auto& [imgui_key, key] : keys) {
+    if (ImGui::GetIO().WantTextInput) return raw;  // a name is being written
+    const auto read = [&raw](ImGuiKey imgui_key, Key key) {
         raw.held[static_cast<std::size_t>(key)] = ImGui::IsKeyDown(imgui_key);
-        raw.pressed[static_cast<std::size_t>(key)] = ImGui::IsKeyPressed(imgui_key, false);
-    }
+        raw.pressed[static_cast<std::size_t>(key)] = ImGui::IsKeyPressed(imgui_key, repeats(key));
+    };
+    for (const auto& [imgui_key, key] : keys) read(imgui_key, key);
+    for (const auto& [imgui_key, key] : replay_keys) read(imgui_key, key);
     raw.controller_stick = controller_stick();
     return raw;
 }

@@ -25,8 +25,19 @@ void label(Column& column, std::string_view words) {
     gap(column, 0.25f);
 }
 
-void name_and_call(Column& page) {
+// Who flies, opposite the program's name where that leaves room.
+void student_opposite(const Column& page, const std::string& student) {
+    const ImVec2 name = text_extent(TextSize::title, "Slopewise", true);
+    const ImVec2 words = text_extent(TextSize::note, student);
+    if (name.x + grid(4) + words.x > page.width) return;
+    // On the name's baseline, which lies 0.79 of its height down.
+    text_right(page.list, {page.right(), page.y + 0.79f * (name.y - words.y)}, TextSize::note,
+               theme().colour.ink_soft, student);
+}
+
+void name_and_call(Column& page, const std::string& student) {
     const Palette& c = theme().colour;
+    student_opposite(page, student);
     paragraph(page, TextSize::title, c.ink, "Slopewise", true);
     paragraph(page, TextSize::text, c.ink_soft,
               "Practise the picture and the airspeed on a three-degree final approach.");
@@ -97,11 +108,13 @@ void brief_it(Column& column, const ChoiceView& choice, Actions& actions) {
     }
     paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
     place(column, choice, actions);
-    constexpr std::array<ButtonWords, 2> buttons{
-        {{"Brief it", Weight::primary}, {"Screen and help", Weight::quiet, "H"}}};
+    constexpr std::array<ButtonWords, 3> buttons{{{"Brief it", Weight::primary},
+                                                  {"Screen and help", Weight::quiet, "H"},
+                                                  {"Logbook", Weight::quiet, "L"}}};
     const int pressed = button_row(column, buttons);
     if (pressed == 0) actions.push_back(OpenBriefing{});
     if (pressed == 1) actions.push_back(OpenScreenAndHelp{});
+    if (pressed == 2) actions.push_back(OpenLogbook{});
 }
 
 float caution_height(const View& view, float width) {
@@ -147,7 +160,7 @@ float figure_height(const Column& page, float foot) {
 Actions draw_choices(const View& view) {
     Actions actions;
     Column page = begin_sheet("choices");
-    name_and_call(page);
+    name_and_call(page, view.choice.student);
     const float foot = caution_height(view, page.width);
     if (measure(page) >= two_columns_from) {
         const float figure = figure_height(page, foot);

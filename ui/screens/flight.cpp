@@ -12,6 +12,7 @@
 #include "ui/widgets/controls.h"
 #include "ui/widgets/figures.h"
 #include "ui/widgets/shelf.h"
+#include "ui/widgets/tag.h"
 
 namespace slopewise {
 namespace {
@@ -120,24 +121,6 @@ Actions draw_panel(ImDrawList* list, const Layout& layout, const FlightView& fli
     return actions;
 }
 
-// A slip just large enough for one line of words.
-ImVec2 tag(ImDrawList* list, ImVec2 min, std::string_view words, ImU32 ground, ImU32 ink, bool bold,
-           bool mark) {
-    const float pad = grid(1);
-    const float mark_room = mark ? note_height() + grid(0.5f) : 0.0f;
-    const ImVec2 extent = text_extent(TextSize::note, words, bold);
-    const ImVec2 max{min.x + extent.x + 2 * pad + mark_room, min.y + extent.y + pad};
-    list->AddRectFilled(min, max, ground, grid(0.25f));
-    const float middle = (min.y + max.y) / 2;
-    if (mark) mark_out(list, {min.x + pad + note_height() * 0.4f, middle}, note_height() * 0.6f, ink);
-    text_at(list, {min.x + pad + mark_room, middle - extent.y / 2}, TextSize::note, ink, words, bold);
-    return {max.x - min.x, max.y - min.y};
-}
-
-float tag_width(std::string_view words) {
-    return text_extent(TextSize::note, words, true).x + note_height() + grid(2.5f);
-}
-
 // How it was set up, in the corner on the veil of the keys, so that no paper glares at night: the field of
 // view is stated because angles are what is taught. Returns where the next thing in that corner may stand.
 float draw_setup(ImDrawList* list, const Layout& layout, const FlightView& flight, bool looking) {
@@ -148,11 +131,11 @@ float draw_setup(ImDrawList* list, const Layout& layout, const FlightView& fligh
     float y = edge;
     for (std::string_view rest = flight.setup; !rest.empty();) {
         const std::string_view line = take_line(rest, TextSize::note, width);
-        y += tag(list, {edge, y}, line, c.strip, c.dial_ink, false, false).y;
+        y += draw_tag(list, {edge, y}, line, {c.strip, c.dial_ink}).y;
     }
     if (flight.paused && looking)
         y +=
-            tag(list, {edge, y}, "Paused. Press the picture for the choices.", c.paper, c.ink, true, false).y;
+            draw_tag(list, {edge, y}, "Paused. Press the picture for the choices.", {c.paper, c.ink, true}).y;
     return y + grid(1);
 }
 
@@ -179,10 +162,10 @@ Actions draw_unscored(ImDrawList* list, const Layout& layout, const FlightView& 
 // The one short call, always in the same place.
 void draw_caption(ImDrawList* list, const Layout& layout, const FlightView& flight) {
     if (flight.caption.empty()) return;
-    const float width = tag_width(flight.caption);
+    const float width = marked_tag_width(flight.caption);
     const ImVec2 min{std::round((layout.view_max.x - width) / 2),
                      layout.view_max.y - strip_height(layout) - note_height() - grid(3)};
-    tag(list, min, flight.caption, theme().colour.paper, theme().colour.attention, true, true);
+    draw_tag(list, min, flight.caption, {theme().colour.paper, theme().colour.attention, true, true});
 }
 
 // The keys of the hands along the view's lower edge: as many as fit whole.

@@ -66,6 +66,13 @@ void true_size(Column& column, const ScreenAndHelpView& sheet, Wanted& wanted) {
     paragraph(column, TextSize::note, theme().colour.ink_soft, sheet.true_size);
 }
 
+void instructors_part(Column& column, Actions& actions) {
+    constexpr ButtonWords words{"What counts as stable", Weight::plain};
+    heading(column, "For the instructor");
+    gap(column, 0.5f);
+    if (button_row(column, std::span(&words, 1)) == 0) actions.push_back(OpenCriteria{});
+}
+
 void aids(Column& column, Wanted& wanted) {
     Display& d = wanted.display;
     heading(column, "In flight");
@@ -120,6 +127,8 @@ Actions draw_screen_and_help(const View& view) {
         choose_look(columns[0], wanted);
         gap(columns[0], 1);
         true_size(columns[0], sheet, wanted);
+        gap(columns[0], 1);
+        instructors_part(columns[0], actions);
         aids(columns[1], wanted);
         gap(columns[1], 1);
         covers(columns[1], wanted);
@@ -135,6 +144,8 @@ Actions draw_screen_and_help(const View& view) {
         true_size(columns[0], sheet, wanted);
         gap(columns[0], 1);
         covers(columns[0], wanted);
+        gap(columns[0], 1);
+        instructors_part(columns[0], actions);
         aids(columns[1], wanted);
         gap(columns[1], 1);
         failures(columns[1], wanted);
@@ -151,6 +162,8 @@ Actions draw_screen_and_help(const View& view) {
         failures(page, wanted);
         gap(page, 1);
         true_size(page, sheet, wanted);
+        gap(page, 1);
+        instructors_part(page, actions);
         gap(page, 1);
         help(page, sheet);
     }

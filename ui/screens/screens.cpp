@@ -28,6 +28,12 @@ Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     case Screen::summary: return draw_summary(view);
     case Screen::screen_and_help: return draw_screen_and_help(view);
     case Screen::where_and_when: return draw_where_and_when(view);
+    case Screen::estimate: return draw_estimate(view);
+    case Screen::take_away: return draw_take_away(view);
+    case Screen::criteria: return draw_criteria(view);
+    case Screen::replay: return draw_replay(view);
+    case Screen::logbook: return draw_logbook(view, ui.logbook);
+    case Screen::progress: return draw_progress(view);
     }
     return {};
 }

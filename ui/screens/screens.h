@@ -2,11 +2,26 @@
 #pragma once
 
 #include "ui/action.h"
+#include "ui/screens/logbook_ui.h"
 #include "ui/view.h"
 
 namespace slopewise {
 
-enum class Screen { choices, stick_sense, briefing, flight, summary, screen_and_help, where_and_when };
+enum class Screen {
+    choices,
+    stick_sense,
+    briefing,
+    flight,
+    summary,
+    screen_and_help,
+    where_and_when,
+    estimate,
+    take_away,
+    criteria,
+    replay,
+    logbook,
+    progress
+};
 
 // What a screen remembers between frames that is nobody else's business.
 struct UiState {
@@ -15,6 +30,7 @@ struct UiState {
     bool looking = false;            // paused with the sheet put away, to talk about the picture
     Screen drawn = Screen::choices;  // in the last frame
     bool drawn_paused = false;
+    LogbookUi logbook;
 };
 
 Actions draw_choices(const View& view);
@@ -24,6 +40,12 @@ Actions draw_flight(const View& view, UiState& ui);
 Actions draw_summary(const View& view);
 Actions draw_where_and_when(const View& view);
 Actions draw_screen_and_help(const View& view);
+Actions draw_estimate(const View& view);
+Actions draw_take_away(const View& view);
+Actions draw_criteria(const View& view);
+Actions draw_replay(const View& view);
+Actions draw_logbook(const View& view, LogbookUi& ui);
+Actions draw_progress(const View& view);
 
 // Draws the screen named, over the whole window.
 Actions draw_screen(Screen screen, const View& view, UiState& ui);

@@ -4,13 +4,15 @@
 #include <cmath>
 #include <string>
 
+#include "ui/screens/decision_table.h"
+#include "ui/screens/fault_card.h"
 #include "ui/screens/gate_table.h"
+#include "ui/screens/measures.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
-#include "ui/widgets/figures.h"
-#include "ui/widgets/light_picture.h"
 #include "ui/widgets/paper.h"
 #include "ui/widgets/profile_plot.h"
+#include "ui/widgets/text_table.h"
 
 namespace slopewise {
 namespace {
@@ -30,76 +32,10 @@ void title(Column& page, const SummaryView& summary) {
                    c.ink_soft, summary.setup);
     paragraph(page, TextSize::title, c.ink, summary.title, true);
     if (!beside) paragraph(page, TextSize::note, c.ink_soft, summary.setup);
-    paragraph(page, TextSize::text, c.ink_soft, summary.ended);
-    paragraph(page, TextSize::text, c.ink, summary.worst, true);
-}
-
-// Bias and scatter of the path and of the speed, as two short lines.
-void figure_line(Column& column, std::string_view name, std::span<const LabelledValue> figures) {
-    const Palette& c = theme().colour;
-    const float name_width =
-        std::max(text_extent(TextSize::note, "Speed", true).x, text_extent(TextSize::note, name, true).x) +
-        grid(2);
-    text_at(column.list, {column.left, column.y}, TextSize::note, c.ink, name, true);
-    const float each =
-        (column.width - name_width) / static_cast<float>(std::max<std::size_t>(figures.size(), 1));
-    const bool notes = each > note_height() * 11;
-    float left = column.left + name_width;
-    for (const LabelledValue& figure : figures) {
-        float x = left;
-        const auto put = [&](std::string_view words, ImU32 ink, bool bold, float after) {
-            x += text_at(column.list, {x, column.y}, TextSize::note, ink, words, bold).x + after;
-        };
-        put(figure.label, c.ink_soft, false, grid(0.75f));
-        put(figure.value, c.ink, true, figure.unit == "\u00b0" ? 0.0f : grid(0.5f));
-        put(figure.unit, c.ink_soft, false, grid(0.75f));
-        if (notes && figure.label == "Bias") put(figure.note, c.ink_soft, false, 0);
-        left += each;
-    }
-    column.y += line_height(TextSize::note);
-}
-
-void whole_run(Column& column, const SummaryView& summary) {
-    heading(column, "Over the whole run");
-    figure_line(column, "Path", summary.path_figures);
-    figure_line(column, "Speed", summary.speed_figures);
-}
-
-void tolerance(Column& column, const SummaryView& summary) {
-    heading(column, "Share of time in tolerance");
-    gap(column, 0.25f);
-    share_rows(column, summary.in_tolerance);
-}
-
-float lamp_height() { return std::round(note_height() * 0.8f); }
-
-float light_shares_height() { return line_height(TextSize::note) * 2 + lamp_height() + grid(2); }
-
-void light_shares(Column& column, const SummaryView& summary) {
-    const Palette& c = theme().colour;
-    heading(column, "Share of time with each light picture");
-    gap(column, 0.5f);
-    const float lamp = lamp_height();
-    const float each =
-        column.width / static_cast<float>(std::max<std::size_t>(summary.light_pictures.size(), 1));
-    for (std::size_t i = 0; i < summary.light_pictures.size(); ++i) {
-        const float left = std::round(column.left + each * static_cast<float>(i));
-        draw_light_picture(column.list, {left, std::round(column.y)}, lamp,
-                           summary.light_pictures[i].picture);
-        text_at(column.list, {left, column.y + lamp + grid(0.5f)}, TextSize::note, c.ink,
-                summary.light_pictures[i].value, true);
-    }
-    column.y += lamp + grid(0.5f) + line_height(TextSize::note);
-}
-
-void definitions(Column& page, const View& view) {
-    const Palette& c = theme().colour;
-    rule(page);
-    gap(page, 1);
-    for (const std::string& line : view.summary.definitions)
-        paragraph(page, TextSize::note, c.ink_soft, line);
-    gap(page, 1);
-    for (const std::string& line : view.caution) paragraph(page, TextSize::note, c.ink_soft, line);
+    paragraph(page, TextSize::note, c.ink_soft,
+              summary.ended + (summary.strongest.empty() ? "" : " " + summary.strongest));
+    paragraph(page, TextSize::text, c.ink, summary.estimate, true);
+    if (summary.detail == SheetDetail::full) paragraph(page, TextSize::note, c.ink, summary.worst, true);
 }
 
 struct NextStep {
@@ -111,19 +47,23 @@ std::vector<NextStep> next_steps(const SummaryView& summary) {
     std::vector<NextStep> steps{{{"Same again", Weight::primary}, RestartSame{}}};
     if (summary.can_mirror) steps.push_back({{"Mirror start"}, RestartMirrored{}});
     if (summary.can_fly_on) steps.push_back({{"Fly on"}, FlyOn{}});
-    steps.push_back({{"Save track (CSV)"}, SaveTrack{}});
-    steps.push_back({{"New approach"}, GoToChoices{}});
+    if (summary.detail != SheetDetail::full)
+        steps.push_back({{"Show the detail", Weight::plain, "D"}, ShowDetail{}});
+    steps.push_back({{"Take it with you"}, OpenTakeAway{}});
+    steps.push_back({{"Replay"}, OpenReplay{}});
+    steps.push_back({{summary.from_logbook ? "Back to the logbook" : "New approach"}, GoToChoices{}});
     return steps;
 }
 
 constexpr ButtonWords measures_words{"See how it was measured", Weight::quiet};
 
-// The sheet's second half holds what was measured; this leads there.
-void lead_to_measures(const Column& page) {
+// The sheet's second half holds all that was measured; this leads there, to `top` on the sheet as it is
+// scrolled.
+void lead_to_measures(const Column& page, float top) {
     const float width = button_width(measures_words);
     const ImVec2 min{std::round(page.right() - width + grid(1)), std::round(page.y - press_height())};
     if (button(page.list, min, {width, press_height()}, measures_words))
-        ImGui::SetScrollY(ImGui::GetScrollMaxY());
+        ImGui::SetScrollY(ImGui::GetScrollY() + top - sheet_margin());
 }
 
 // True when they stand in one row and leave room at its end for the lead to the measures.
@@ -137,26 +77,37 @@ bool draw_next_steps(Column& page, const SummaryView& summary, Actions& actions)
     return button_row_height(page.width, words) <= press_height();
 }
 
-// Everything that matters within the window; what was measured comes below its edge.
+// With no fault to tell of there may be room above `bottom` for how far off it was, and how much about that.
+void draw_short_bands(Column& column, const SummaryView& summary, float bottom) {
+    const TextTable& bands = summary.measures.short_bands;
+    const float lines = 3.0f + static_cast<float>(bands.rows.size());
+    if (column.y + grid(2.5f) + lines * (line_height(TextSize::note) + grid(1)) > bottom) return;
+    gap(column, 1.5f);
+    draw_text_table(column, bands);
+}
+
+// Everything that matters within the window; all that was measured comes below its edge.
 void side_by_side_sheet(Column& page, const SummaryView& summary, float foot, Actions& actions) {
-    const std::array<float, 2> shares{1, 1};
+    const std::array<float, 2> shares{5, 6};
     std::vector<Column> columns = side_by_side(page, shares, 4);
     draw_gate_table(columns[1], summary.gates);
-    gap(columns[1], 1);
-    whole_run(columns[1], summary);
-    gap(columns[1], 1);
-    tolerance(columns[1], summary);
-    // The plot takes what the window leaves beside the tables, so that the buttons stay in sight.
-    const float bottom = std::max(foot - press_height() - grid(2), columns[1].y);
-    const float plot = std::max(bottom - light_shares_height() - grid(1) - columns[0].y, grid(24));
+    gap(columns[1], 0.75f);
+    draw_fault_card(columns[1], summary.fault);
+    if (summary.fault.title.empty()) draw_short_bands(columns[1], summary, foot - press_height() - grid(1));
+    // The plot takes what the window leaves above the decision, so that the buttons stay in sight.
+    const float bottom = std::max(foot - press_height() - grid(1), columns[1].y);
+    const float plot =
+        std::max(bottom - decision_height(summary.decision) - grid(1) - columns[0].y, grid(44));
     draw_profile(page.list, {columns[0].left, columns[0].y}, {columns[0].right(), columns[0].y + plot},
                  summary);
     columns[0].y += plot + grid(1);
-    light_shares(columns[0], summary);
+    draw_decision(columns[0], summary.decision);
     join(page, columns);
-    gap(page, 2);
-    if (draw_next_steps(page, summary, actions)) lead_to_measures(page);
-    page.y = std::max(page.y, foot + sheet_margin());
+    gap(page, 1);
+    const bool in_one_row = draw_next_steps(page, summary, actions);
+    const float measures = std::max(page.y + grid(2), foot + sheet_margin());
+    if (in_one_row) lead_to_measures(page, measures);
+    page.y = measures;
 }
 
 // One thing under another: the plot as tall as the window allows with the buttons in sight.
@@ -168,13 +119,39 @@ void long_sheet(Column& page, const SummaryView& summary, float foot, Actions& a
     gap(page, 2);
     draw_next_steps(page, summary, actions);
     gap(page, 2);
+    draw_fault_card(page, summary.fault);
+    gap(page, 1.5f);
     draw_gate_table(page, summary.gates);
     gap(page, 1.5f);
-    whole_run(page, summary);
-    gap(page, 1.5f);
-    tolerance(page, summary);
-    gap(page, 1.5f);
-    light_shares(page, summary);
+    draw_decision(page, summary.decision);
+    gap(page, 2);
+}
+
+// After the first runs less is told at once: this attempt in short, or the last three side by side.
+void short_sheet(Column& page, const View& view, Actions& actions) {
+    const SummaryView& summary = view.summary;
+    if (summary.detail == SheetDetail::last_three) {
+        draw_text_table(page, summary.last_runs.table);
+        gap(page, 0.5f);
+        paragraph(page, TextSize::text, theme().colour.ink, summary.last_runs.most_often, true);
+        gap(page, 1.5f);
+    }
+    if (measure(page) >= two_columns_from) {
+        const std::array<float, 2> shares{5, 6};
+        std::vector<Column> columns = side_by_side(page, shares, 4);
+        draw_decision(columns[0], summary.decision);
+        draw_fault_card(columns[1], summary.fault);
+        join(page, columns);
+    } else {
+        draw_decision(page, summary.decision);
+        gap(page, 1.5f);
+        draw_fault_card(page, summary.fault);
+    }
+    gap(page, 2);
+    draw_next_steps(page, summary, actions);
+    gap(page, 2);
+    for (const std::string& line : view.caution)
+        paragraph(page, TextSize::note, theme().colour.ink_soft, line);
 }
 
 }  // namespace
@@ -185,11 +162,14 @@ Actions draw_summary(const View& view) {
     // Where the window ends, on the sheet as it is scrolled.
     const float foot = page.y - 2 * sheet_margin() + ImGui::GetIO().DisplaySize.y;
     title(page, view.summary);
-    gap(page, 1.5f);
-    if (measure(page) >= two_columns_from) side_by_side_sheet(page, view.summary, foot, actions);
-    else long_sheet(page, view.summary, foot, actions);
-    gap(page, 2);
-    definitions(page, view);
+    gap(page, 0.75f);
+    if (view.summary.detail != SheetDetail::full) {
+        short_sheet(page, view, actions);
+    } else {
+        if (measure(page) >= two_columns_from) side_by_side_sheet(page, view.summary, foot, actions);
+        else long_sheet(page, view.summary, foot, actions);
+        draw_measures(page, view);
+    }
     end_sheet(page);
     return actions;
 }

@@ -231,4 +231,9 @@ void mark_out(ImDrawList* list, ImVec2 centre, float size, ImU32 colour) {
     list->AddPolyline(diamond, 4, colour, ImDrawFlags_Closed, std::max(1.5f, size / 6));
 }
 
+void mark_seen(ImDrawList* list, ImVec2 tip, float size, ImU32 colour) {
+    list->AddTriangleFilled({tip.x - size / 2, tip.y - 0.9f * size}, {tip.x + size / 2, tip.y - 0.9f * size},
+                            tip, colour);
+}
+
 }  // namespace slopewise

@@ -95,4 +95,7 @@ void text_centred(ImDrawList* list, ImVec2 centre, TextSize size, ImU32 colour, 
 void mark_in(ImDrawList* list, ImVec2 centre, float size, ImU32 colour);
 void mark_out(ImDrawList* list, ImVec2 centre, float size, ImU32 colour);
 
+// A filled triangle pointing down: where on a plot something was seen; `tip` is its lowest point.
+void mark_seen(ImDrawList* list, ImVec2 tip, float size, ImU32 colour);
+
 }  // namespace slopewise

@@ -55,6 +55,10 @@ void fill_between(ImDrawList* list, const ProfilePanel& panel, ImU32 ink, Upper 
 // The tolerance about the path as a quiet fill.
 void draw_wedge(ImDrawList* list, const ProfilePanel& panel, const PathView& path);
 
+// The two axes as lines; and under a panel its distances, which end with the aim point.
+void draw_frame(ImDrawList* list, const ProfilePanel& panel);
+void draw_distance_axis(ImDrawList* list, const ProfilePanel& panel);
+
 // The strong line of what was flown; `value` of a point goes up.
 template <class Value>
 void draw_flown(ImDrawList* list, const ProfilePanel& panel, const std::vector<ProfilePoint>& points,

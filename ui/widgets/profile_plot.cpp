@@ -30,12 +30,6 @@ double pleasant_step(double range) {
     return 1000.0;
 }
 
-void frame(ImDrawList* list, const Panel& panel) {
-    const Palette& colour = theme().colour;
-    list->AddLine({panel.min.x, panel.max.y}, {panel.max.x, panel.max.y}, colour.ink_soft, 1.0f);
-    list->AddLine(panel.min, {panel.min.x, panel.max.y}, colour.ink_soft, 1.0f);
-}
-
 // Numbers right-aligned against the axis; the topmost carries the unit above it.
 void value_axis(ImDrawList* list, const Panel& panel, double step, const char* unit) {
     const Palette& colour = theme().colour;
@@ -52,24 +46,6 @@ void value_axis(ImDrawList* list, const Panel& panel, double step, const char* u
     text_right(
         list, {panel.min.x - note_px() * 0.45f, std::round(std::min(panel.min.y, last_y) - note_px() * 1.5f)},
         TextSize::note, colour.ink_soft, unit);
-}
-
-void distance_axis(ImDrawList* list, const Panel& panel) {
-    const Palette& colour = theme().colour;
-    const double step = panel.far_nm > 3.6 ? 1.0 : 0.5;
-    const float y = panel.max.y + note_px() * 0.3f, aim_width = text_extent(TextSize::note, "aim point").x;
-    const float aim_left = std::min(panel.aim_x - aim_width / 2, panel.max.x - aim_width);
-    text_at(list, {std::round(aim_left), y}, TextSize::note, colour.ink, "aim point");
-    for (double nm = 0; nm <= panel.far_nm + 1e-9; nm += step) {
-        const float x = panel.x(nm);
-        list->AddLine({x, panel.max.y}, {x, panel.max.y + note_px() * 0.25f}, colour.ink_soft, 1.0f);
-        if (nm == 0) continue;
-        char words[16];
-        std::snprintf(words, sizeof words, std::fmod(nm, 1.0) < 0.01 ? "%.0f NM" : "%.1f", nm);
-        const float width = text_extent(TextSize::note, words).x;
-        if (x + width / 2 + note_px() * 0.4f < aim_left)
-            text_at(list, {std::round(x - width / 2), y}, TextSize::note, colour.ink, words);
-    }
 }
 
 const ProfilePoint* nearest(const std::vector<ProfilePoint>& profile, double distance_nm) {
@@ -134,7 +110,7 @@ void draw_path(ImDrawList* list, const Panel& panel, const SummaryView& summary)
                   {panel.x(0), panel.y(0)}, colour.ink_soft, 1.0f);
     draw_flown(list, panel, summary.profile, note_px() * 0.13f, theme().colour.ink,
                [](const ProfilePoint& p) { return p.height_ft; });
-    frame(list, panel);
+    draw_frame(list, panel);
 
     label_lines(list, panel, summary);
     text_right(list, {panel.max.x, panel.min.y}, TextSize::note, colour.ink,
@@ -150,7 +126,7 @@ void draw_speed(ImDrawList* list, const Panel& panel, const SummaryView& summary
     list->AddLine({panel.min.x, target_y}, {panel.max.x, target_y}, colour.ink_soft, 1.0f);
     draw_flown(list, panel, summary.profile, note_px() * 0.13f, theme().colour.ink,
                [](const ProfilePoint& p) { return p.airspeed_kt; });
-    frame(list, panel);
+    draw_frame(list, panel);
 }
 
 // A picture's tablet in its lane.
@@ -216,6 +192,16 @@ void draw_worst(ImDrawList* list, const Panel& path, const Panel& speed, const S
     const float left = std::max(path.min.x + 4, x - extent.x - note_px() * 0.5f);
     const float y = std::min(path.max.y - extent.y - 2, height_y + note_px() * 0.5f);
     text_at(list, {std::round(left), std::round(y)}, TextSize::note, ink, "worst", true);
+}
+
+// Above the flown line, where the one fault was seen.
+void draw_fault_moments(ImDrawList* list, const Panel& path, const SummaryView& summary) {
+    for (const double distance_nm : summary.fault.moments_nm) {
+        const ProfilePoint* point = nearest(summary.profile, distance_nm);
+        if (point == nullptr) return;
+        const float y = path.y_inside(point->height_ft) - note_px() * 0.2f;
+        mark_seen(list, {path.x(point->distance_nm), y}, note_px() * 0.6f, theme().colour.accent);
+    }
 }
 
 }  // namespace
@@ -284,9 +270,13 @@ void draw_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SummaryView& s
     char words[64];
     std::snprintf(words, sizeof words, "Airspeed, target %.0f kt; tolerance \xE2\x88\x92%.0f to +%.0f kt",
                   summary.target_kt, summary.slow_kt, summary.fast_kt);
+    // In a narrow plot the band alone shows the tolerance.
+    if (text_extent(TextSize::note, words, true).x > max.x - left)
+        std::snprintf(words, sizeof words, "Airspeed, target %.0f kt", summary.target_kt);
     text_right(list, {max.x, speed.min.y - title_px}, TextSize::note, theme().colour.ink, words, true);
-    distance_axis(list, speed);
+    draw_distance_axis(list, speed);
     draw_lights(list, path, path.max.y + note * 0.4f, lamps_px, summary);
+    draw_fault_moments(list, path, summary);
     draw_worst(list, path, speed, summary);
 }
 

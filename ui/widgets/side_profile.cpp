@@ -20,34 +20,6 @@ float note_px() { return theme().size[static_cast<std::size_t>(TextSize::note)];
 // Beyond the outermost changes the picture stays: its sector is shown as far beyond as the path is before.
 double beyond_deg(double change_deg, double path_deg) { return 2 * change_deg - path_deg; }
 
-// Pixels between two changes of the picture where they are widest apart.
-float sector_px(const ProfilePanel& panel, const SideProfileView& view) {
-    const double span_deg = view.sector_deg.back() - view.sector_deg.front();
-    const double count = static_cast<double>(std::max<std::size_t>(view.sector_deg.size() - 1, 1));
-    return panel.y(height_ft(view.path_deg, panel.far_nm)) -
-           panel.y(height_ft(view.path_deg + span_deg / count, panel.far_nm));
-}
-
-// Each sector's picture at the panel's left edge, where the sectors are widest apart: the lowest all red.
-void draw_sectors(ImDrawList* list, const ProfilePanel& panel, const SideProfileView& view, float lamp_px) {
-    const Palette& c = theme().colour;
-    for (const double deg : view.sector_deg) {
-        const ImVec2 far_end{panel.x(panel.far_nm), panel.y_inside(height_ft(deg, panel.far_nm))};
-        list->AddLine(far_end, {panel.x(0), panel.y(0)}, c.rule, std::max(1.0f, note_px() * 0.05f));
-    }
-    const std::size_t lamps = view.sector_deg.size();
-    const float width = light_picture_size(lamp_px, view.sectors.front()).x;
-    for (std::size_t white = 0; white < view.sectors.size(); ++white) {
-        const double low =
-            white == 0 ? beyond_deg(view.sector_deg.front(), view.path_deg) : view.sector_deg[white - 1];
-        const double high =
-            white == lamps ? beyond_deg(view.sector_deg.back(), view.path_deg) : view.sector_deg[white];
-        const float middle = panel.y_inside(height_ft((low + high) / 2, panel.far_nm));
-        draw_light_picture(list, {panel.min.x - width - note_px() * 0.3f, middle - lamp_px / 2}, lamp_px,
-                           view.sectors[white]);
-    }
-}
-
 // What it is and how far heights are stretched, under the path, where there is nothing.
 void draw_words(ImDrawList* list, const ProfilePanel& panel, const SideProfileView& view) {
     const Palette& c = theme().colour;
@@ -66,6 +38,37 @@ void draw_words(ImDrawList* list, const ProfilePanel& panel, const SideProfileVi
 
 }  // namespace
 
+double highest_sector_deg(const SideProfileView& view) {
+    return beyond_deg(view.sector_deg.back(), view.path_deg);
+}
+
+float light_sector_px(const ProfilePanel& panel, const SideProfileView& view) {
+    const double span_deg = view.sector_deg.back() - view.sector_deg.front();
+    const double count = static_cast<double>(std::max<std::size_t>(view.sector_deg.size() - 1, 1));
+    return panel.y(height_ft(view.path_deg, panel.far_nm)) -
+           panel.y(height_ft(view.path_deg + span_deg / count, panel.far_nm));
+}
+
+void draw_light_sectors(ImDrawList* list, const ProfilePanel& panel, const SideProfileView& view,
+                        float lamp_px) {
+    const Palette& c = theme().colour;
+    for (const double deg : view.sector_deg) {
+        const ImVec2 far_end{panel.x(panel.far_nm), panel.y_inside(height_ft(deg, panel.far_nm))};
+        list->AddLine(far_end, {panel.x(0), panel.y(0)}, c.rule, std::max(1.0f, note_px() * 0.05f));
+    }
+    const std::size_t lamps = view.sector_deg.size();
+    const float width = light_picture_size(lamp_px, view.sectors.front()).x;
+    for (std::size_t white = 0; white < view.sectors.size(); ++white) {
+        const double low =
+            white == 0 ? beyond_deg(view.sector_deg.front(), view.path_deg) : view.sector_deg[white - 1];
+        const double high =
+            white == lamps ? beyond_deg(view.sector_deg.back(), view.path_deg) : view.sector_deg[white];
+        const float middle = panel.y_inside(height_ft((low + high) / 2, panel.far_nm));
+        draw_light_picture(list, {panel.min.x - width - note_px() * 0.3f, middle - lamp_px / 2}, lamp_px,
+                           view.sectors[white]);
+    }
+}
+
 void draw_side_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SideProfileView& view) {
     if (view.flown.empty() || view.sector_deg.empty()) return;
     const Palette& c = theme().colour;
@@ -75,20 +78,18 @@ void draw_side_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SideProfi
 
     list->AddRectFilled(min, max, c.paper, grid(0.25f));
     list->AddRect(min, max, c.paper_edge, grid(0.25f));
-    const ProfilePanel panel{
-        {min.x + pad + lamps_px, min.y + pad},
-        {max.x - pad, max.y - pad - note * 1.1f},
-        view.far_nm + 0.1,
-        max.x - pad - note,
-        0,
-        // Room for the highest sector.
-        std::max(1.08 * height_ft(beyond_deg(view.sector_deg.back(), view.path_deg), view.far_nm + 0.1),
-                 100.0)};
-    const float lamp_px = std::clamp(0.95f * sector_px(panel, view), 5.0f, note * 0.62f);
+    const ProfilePanel panel{{min.x + pad + lamps_px, min.y + pad},
+                             {max.x - pad, max.y - pad - note * 1.1f},
+                             view.far_nm + 0.1,
+                             max.x - pad - note,
+                             0,
+                             // Room for the highest sector.
+                             std::max(1.08 * height_ft(highest_sector_deg(view), view.far_nm + 0.1), 100.0)};
+    const float lamp_px = std::clamp(0.95f * light_sector_px(panel, view), 5.0f, note * 0.62f);
 
     list->PushClipRect(min, max, true);
     draw_wedge(list, panel, view);
-    draw_sectors(list, panel, view, lamp_px);
+    draw_light_sectors(list, panel, view, lamp_px);
     draw_flown(list, panel, view.flown, note * 0.11f, c.ink,
                [](const ProfilePoint& p) { return p.height_ft; });
     list->AddLine({panel.min.x, panel.max.y}, panel.max, c.ink_soft, 1.0f);
