@@ -18,6 +18,18 @@ addToLibrary({
 
     slopewise_prefers_reduced_motion: () => (matchMedia("(prefers-reduced-motion: reduce)").matches ? 1 : 0),
 
+    slopewise_writes_by_finger: () =>
+        matchMedia("(pointer: coarse)").matches && !matchMedia("(any-pointer: fine)").matches ? 1 : 0,
+    slopewise_ask_text__deps: ["$stringToNewUTF8", "$UTF8ToString"],
+    slopewise_ask_text: (question) => {
+        const text = prompt(UTF8ToString(question));
+        return text === null ? 0 : stringToNewUTF8(text);
+    },
+
+    slopewise_now_unix_ms: () => Date.now(),
+    slopewise_ahead_of_utc_s: () => -60 * new Date().getTimezoneOffset(),
+    slopewise_random: () => crypto.getRandomValues(new Uint32Array(1))[0],
+
     // Storage may be refused altogether (private windows): then nothing is kept, and nothing breaks.
     slopewise_load__deps: ["$stringToNewUTF8", "$UTF8ToString"],
     slopewise_load: (key) => {

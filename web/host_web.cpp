@@ -4,6 +4,7 @@
 
 #include "ui/platform/devices.h"
 #include "ui/platform/make_host.h"
+#include "web/store_web.h"
 
 extern "C" {
 // host_library.js. Strings are UTF-8; slopewise_load returns memory to be freed, or null.
@@ -14,6 +15,11 @@ void slopewise_show_mirror(const char* screen, const char* instruments);
 int slopewise_take_hidden();  // 1: the page was hidden since the last call
 void slopewise_watch_page();
 int slopewise_prefers_reduced_motion();  // 1: the browser says so
+int slopewise_writes_by_finger();
+char* slopewise_ask_text(const char* question);  // to be freed; null: the user wants none
+double slopewise_now_unix_ms();
+double slopewise_ahead_of_utc_s();
+double slopewise_random();  // a whole number, 0 to 2^32 - 1
 }
 
 namespace slopewise {
@@ -44,6 +50,21 @@ public:
 
     bool prefers_reduced_motion() override { return slopewise_prefers_reduced_motion() != 0; }
 
+    LogbookStore& logbook() override { return *logbook_; }
+
+    bool writes_by_finger() override { return slopewise_writes_by_finger() != 0; }
+    std::optional<std::string> ask_text(std::string_view question) override {
+        char* written = slopewise_ask_text(std::string(question).c_str());
+        if (written == nullptr) return std::nullopt;
+        std::string text = written;
+        std::free(written);
+        return text;
+    }
+
+    std::int64_t now_unix_ms() override { return static_cast<std::int64_t>(slopewise_now_unix_ms()); }
+    std::int64_t ahead_of_utc_s() override { return static_cast<std::int64_t>(slopewise_ahead_of_utc_s()); }
+    std::uint32_t random() override { return static_cast<std::uint32_t>(slopewise_random()); }
+
     void offer_file(std::string_view name, std::string_view media_type, std::string_view text) override {
         slopewise_offer_file(std::string(name).c_str(), std::string(media_type).c_str(),
                              std::string(text).c_str());
@@ -57,6 +78,7 @@ public:
 
 private:
     bool refused_ = false;
+    std::unique_ptr<LogbookStore> logbook_ = make_web_store();
 };
 
 }  // namespace

@@ -1,10 +1,12 @@
 // A student's whole way through the page, with real keys: choice, question, briefing, approach to 50 ft,
 // deviation summary, saved track; and the summary held against that track.
 import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
+import path from "node:path";
 import { test } from "node:test";
 
-import { stage, wait } from "./trainer.mjs";
+import { root, stage, wait } from "./trainer.mjs";
 
 const site = stage();
 
@@ -15,6 +17,9 @@ function readTrack(file) {
     const names = lines[1].split(",");
     return lines.slice(2).map((line) => Object.fromEntries(line.split(",").map((cell, i) => [names[i], Number(cell)])));
 }
+
+// Where two of the files to take along are offered, in a window of 1280 x 720.
+const offers = { figures: [160, 170], recording: [160, 230] };
 
 const mean = (values) => values.reduce((sum, value) => sum + value, 0) / values.length;
 const scatter = (values) => Math.sqrt(mean(values.map((value) => (value - mean(values)) ** 2)));
@@ -73,14 +78,27 @@ test("a student flies an approach with the keys and gets the deviation summary o
 
     let pictured = false;
     await fly(trainer, {
-        until: "Deviation summary",
+        until: "how was it?",
         each: async (now) => {
             if (pictured || now.height > 200) return;
             pictured = true;
             await trainer.picture("flight");
         },
     });
+    // The student says how it was; then the sheet says how it was.
+    assert.doesNotMatch(await trainer.text(), /Scoring ended|Bias/, "nothing is given away before");
+    await trainer.screen("Now: The path was mostly"); // after a few blank seconds
+    await trainer.picture("estimate");
+    await trainer.press("2");
+    await trainer.screen("Now: The speed was mostly");
+    await trainer.press("2");
+    await trainer.screen("Now: Stable at 300 ft");
+    await trainer.press("1");
+    await trainer.screen("Deviation summary");
     const summary = await trainer.text();
+    assert.match(summary, /You said: on the path, on speed, stable\. It was: .*\. [0-3] of 3\./);
+    assert.match(summary, /Decision at 300 ft: (Stable|Not stable) and continued: (right|a miss)\./);
+    assert.match(summary, /No fault stands out\.|To work on: /);
     assert.match(summary, /Scoring ended at 50 ft wheel height/);
     await trainer.picture("summary");
 
@@ -88,6 +106,30 @@ test("a student flies an approach with the keys and gets the deviation summary o
     await trainer.press("c");
     const track = readTrack(await (await download).path());
     const scored = track.filter((row) => row.scored === 1);
+
+    // What can be taken along says the same as the command line does of the recording taken along.
+    await trainer.press("t");
+    await trainer.screen("Take it with you");
+    await trainer.picture("take-it-with-you");
+    const taken = async ([x, y]) => {
+        const arrives = trainer.page.waitForEvent("download");
+        await trainer.page.mouse.move(x, y);
+        await wait(150);
+        await trainer.page.mouse.down();
+        await wait(150);
+        await trainer.page.mouse.up();
+        const file = await arrives;
+        return { name: file.suggestedFilename(), path: await file.path() };
+    };
+    const figures = await taken(offers.figures);
+    const recording = await taken(offers.recording);
+    assert.match(figures.name, /^slopewise-[\w-]+-figures\.json$/);
+    assert.match(recording.name, /^slopewise-[\w-]+-recording\.json$/);
+    await trainer.screen(`Handed over: ${recording.name}`);
+    const said = execFileSync(path.join(root, "build/native/slopewise"), ["review", recording.path, "--json"], { encoding: "utf8" });
+    assert.equal(readFileSync(figures.path, "utf8"), said);
+    await trainer.press("t");
+    await trainer.screen("Deviation summary");
 
     // Held against the track, within what the printed digits can say.
     const path_deg = scored.map((row) => row.path_deviation_deg);
@@ -122,7 +164,7 @@ test("a student flies an approach with the keys and gets the deviation summary o
 
 test("with the mouse alone a student chooses, answers, flies with stick, lever, flap and trim, and goes around", async () => {
     // Where things stand in a window of 1280 x 720; a press that misses makes the next wait fail.
-    const at = { brief: [104, 519], upKey: [328, 390], fly: [104, 638], view: [640, 300], lever: [825, 637], goAround: [1185, 597] };
+    const at = { brief: [104, 519], upKey: [328, 390], fly: [104, 638], view: [640, 300], lever: [825, 637], goAround: [1185, 597], skip: [510, 441] };
     const trainer = await site.open();
     const mouse = trainer.page.mouse;
     const click = async ([x, y]) => {
@@ -156,6 +198,8 @@ test("with the mouse alone a student chooses, answers, flies with stick, lever, 
     const after = await trainer.instruments();
     assert.ok(after.power > before.power + 10, `the lever moved the power from ${before.power} to ${after.power} %`);
     await click(at.goAround);
+    await trainer.screen("how was it?");
+    await click(at.skip);
     await trainer.screen("Deviation summary");
     assert.match(await trainer.text(), /Scoring ended with the go-around/);
 

@@ -67,11 +67,12 @@ test("with eyes outside the panel is dark, V lights it, and a look is counted", 
     await trainer.screen("The panel is dark");
     await trainer.picture("eyes-outside");
     await trainer.press("g");
-    await trainer.screen("Deviation summary");
-    const words = (await trainer.text()).match(/Eyes outside; peeks: (\d+), total ([\d.]+) s/);
+    await trainer.openSheet();
+    const words = (await trainer.text()).match(/Eyes outside; peeks: (\d+); inside (\d+) % of the time, at most ([\d.]+) s at once/);
     assert.ok(words, await trainer.text());
     assert.equal(Number(words[1]), 1);
-    assert.ok(Number(words[2]) >= 0.3 && Number(words[2]) < 10, `a look of ${words[2]} s`);
+    assert.ok(Number(words[2]) > 0 && Number(words[2]) < 100, `${words[2]} % inside`);
+    assert.ok(Number(words[3]) >= 0.3 && Number(words[3]) < 10, `a look of ${words[3]} s`);
     assert.deepEqual(trainer.errors, []);
     await trainer.context.close();
 });

@@ -129,6 +129,13 @@ export class Trainer {
         return this.page.keyboard.press(key, { delay: ms });
     }
 
+    // Past the question how it was, which comes first, to the summary.
+    async openSheet() {
+        await this.screen("how was it?");
+        await this.press("Escape");
+        await this.screen("Deviation summary");
+    }
+
     picture(name) {
         return this.page.screenshot({ path: path.join(root, "build/pictures", `${name}.png`) });
     }

@@ -51,7 +51,7 @@ test("a student flies another aircraft to another airfield on a rainy night, and
     assert.ok(airspeed > 70 && airspeed < 78, `the heavier single approaches at 74 kt, not at ${airspeed}`);
     await trainer.picture("night-flight");
     await trainer.press("g");
-    await trainer.screen("Deviation summary");
+    await trainer.openSheet();
     assert.match(await shown(trainer), new RegExp(chosen));
     await trainer.picture("night-summary");
 
