@@ -25,8 +25,10 @@ inline constexpr double most_headwind_kt = 20.0;
 // again as the tolerance (common practice, no source).
 inline constexpr double off_path_deg = 0.7;
 
-// The base lesson flown from the chosen start, in a steady wind; its id is this.
+// The id of every chosen approach: none of the lessons that ship.
 inline constexpr const char* own_approach_id = "own_approach";
+
+// The base lesson flown from the chosen start, in a steady wind, under that id.
 Lesson lesson_of(const ApproachChoice& choice, const Lesson& base);
 
 }  // namespace slopewise
