@@ -11,11 +11,14 @@ namespace {
 
 constexpr double gate_m = m_from_ft(300.0);
 
-// The path error with the aim moved short, as a pilot who ducks under sees it.
+// The path error with the aim moved: short by one who ducks under, beyond by one who stays above another's
+// path.
 double seen_error_rad(const ModelPilot& pilot, const Sight& sight) {
-    if (sight.wheel_height_m > pilot.skill.duck_below_m) return sight.path_error_rad;
+    const bool ducks = sight.wheel_height_m <= pilot.skill.duck_below_m;
+    if (!ducks && pilot.skill.aim_beyond_m == 0.0) return sight.path_error_rad;
     const double height_m = sight.distance_m * exact::tan(sight.path_error_rad + pilot.plan.nominal_path_rad);
-    const double distance_m = sight.distance_m - pilot.skill.duck_m;
+    const double distance_m =
+        sight.distance_m + pilot.skill.aim_beyond_m - (ducks ? pilot.skill.duck_m : 0.0);
     if (distance_m < 100.0) return 0.02;
     return exact::atan2(height_m, distance_m) - pilot.plan.nominal_path_rad;
 }
@@ -30,10 +33,20 @@ bool acts_on(ModelPilot& pilot, double error_rad, double time_s) {
     return time_s - pilot.error_since_s >= pilot.skill.power_wait_s;
 }
 
+// Whether the pilot still flies level, below a path that has not come yet.
+bool waits_level(ModelPilot& pilot, double error_rad) {
+    if (error_rad > -rad_from_deg(0.1)) pilot.path_met = true;
+    return pilot.skill.level_until_path && !pilot.path_met;
+}
+
 // Power mends the path: the sink that brings the eye back to the path within the closure time is the
 // path's own sink plus the height off divided by that time; the lever answers the difference.
 void decide_power(ModelPilot& pilot, const Sight& sight, double error_rad, double time_s) {
     const PilotSkill& skill = pilot.skill;
+    if (skill.glides) {
+        pilot.hands.throttle = 0.0;
+        return;
+    }
     if (!skill.minds_wind) {
         pilot.hands.throttle = pilot.plan.calm_throttle;
         return;
@@ -42,7 +55,8 @@ void decide_power(ModelPilot& pilot, const Sight& sight, double error_rad, doubl
     if (skill.stretch_gain > 0.0 && error_rad < 0.0) return;  // stretches instead
     const double height_off_m = error_rad * sight.distance_m;
     const double path_sink_mps = sight.ground_speed_mps * exact::tan(pilot.plan.nominal_path_rad);
-    const double wanted_sink_mps = path_sink_mps + clamp(height_off_m / skill.closure_s, -1.0, 1.0);
+    const double to_mend_mps = clamp(height_off_m / skill.closure_s, -1.0, 1.0);
+    const double wanted_sink_mps = waits_level(pilot, error_rad) ? 0.0 : path_sink_mps + to_mend_mps;
     const double sink_error_mps = sight.sink_mps - wanted_sink_mps;  // positive: coming down too fast
 
     pilot.power_hold = clamp(pilot.power_hold + 0.012 * sink_error_mps * skill.decision_s, -0.25, 0.25);
@@ -57,7 +71,46 @@ void decide_attitude(ModelPilot& pilot, const Sight& sight, double error_rad) {
     const double for_speed = clamp(pilot.skill.speed_to_pitch * speed_error_mps, -0.06, 0.06);
     const double for_path = clamp(-0.5 * error_rad, -0.01, 0.01);
     const double stretch = error_rad < 0.0 ? clamp(-pilot.skill.stretch_gain * error_rad, 0.0, 0.08) : 0.0;
-    pilot.wanted_pitch_rad = pilot.plan.pitch_rad + for_speed + for_path + stretch;
+    const std::size_t flap = static_cast<std::size_t>(pilot.hands.flap);
+    const double for_flap = pilot.skill.knows_flaps ? pilot.plan.flap_pitch_rad[flap] : 0.0;
+    pilot.pitch_learned_rad =
+        clamp(pilot.pitch_learned_rad + pilot.skill.speed_learning * speed_error_mps * pilot.skill.decision_s,
+              -0.2, 0.2);
+    pilot.wanted_pitch_rad = pilot.plan.pitch_rad + for_speed + (pilot.skill.glides ? 0.0 : for_path) +
+                             stretch + for_flap + pilot.skill.nose_high_rad + pilot.pitch_learned_rad;
+}
+
+// How far beyond where the pilot aims the glide would end if it went on straight.
+double glide_beyond_aim_m(const ModelPilot& pilot, const Sight& sight) {
+    if (sight.sink_mps <= 0.0) return 1e9;
+    const double height_m = sight.distance_m * exact::tan(sight.path_error_rad + pilot.plan.nominal_path_rad);
+    return height_m / sight.sink_mps * sight.ground_speed_mps - sight.distance_m - pilot.skill.aim_beyond_m;
+}
+
+// Flap by height; in a glide a stage at a time, where it would go too far.
+void decide_flap(ModelPilot& pilot, const Sight& sight, double time_s) {
+    const PilotSkill& skill = pilot.skill;
+    if (skill.glides && skill.flap_at_m == 0.0) {
+        // A stage takes about a fifth of the distance away; none is lowered before the last has settled.
+        constexpr double settles_s = 10.0, stage_share = 0.2;
+        if (pilot.hands.flap >= pilot.plan.landing_flap || time_s - pilot.flap_since_s < settles_s ||
+            glide_beyond_aim_m(pilot, sight) < stage_share * sight.distance_m)
+            return;
+        ++pilot.hands.flap;
+        pilot.flap_since_s = time_s;
+        return;
+    }
+    if (sight.wheel_height_m <= skill.first_flap_at_m && pilot.hands.flap == 0 && pilot.plan.landing_flap > 0)
+        pilot.hands.flap = 1;
+    if (sight.wheel_height_m <= skill.flap_at_m) pilot.hands.flap = pilot.plan.landing_flap;
+}
+
+// What a careful pilot looks at besides: that landing flap is out, and that the sink is near the path's own.
+bool looks_whole(const ModelPilot& pilot, const Sight& sight) {
+    if (!pilot.skill.checks_all) return true;
+    const double path_sink_mps = sight.ground_speed_mps * exact::tan(pilot.plan.nominal_path_rad);
+    return std::abs(sight.flap - pilot.plan.landing_flap) < 0.1 &&
+           std::abs(sight.sink_mps - path_sink_mps) < mps_from_fpm(200.0);
 }
 
 // At 300 ft: on the path and at the speed, or around. What is seen there, not hoped for.
@@ -69,7 +122,8 @@ void decide_gate(ModelPilot& pilot, const Sight& sight) {
     const bool path = std::abs(sight.path_error_rad) <= rad_from_deg(0.5);
     const bool speed = speed_error_kt >= -5.0 && speed_error_kt <= 10.0;
     const bool sink = fpm_from_mps(sight.sink_mps) <= 800.0;
-    if (pilot.skill.goes_around && !(path && speed && sink)) pilot.hands.go_around = true;
+    if (pilot.skill.goes_around && !(path && speed && sink && looks_whole(pilot, sight)))
+        pilot.hands.go_around = true;
 }
 
 // Full power, the nose up to a gentle climb, flap up in stages once climbing.
@@ -167,7 +221,7 @@ Controls fly(ModelPilot& pilot, const Sight& sight, double time_s) {
         decide_attitude(pilot, sight, error_rad);
         pilot.next_look_s = time_s + pilot.skill.decision_s;
     }
-    if (sight.wheel_height_m <= pilot.skill.flap_at_m) pilot.hands.flap = pilot.plan.landing_flap;
+    decide_flap(pilot, sight, time_s);
     const double tremor = pilot.skill.hand_noise * next_normal(pilot.random);
     const double attitude_error = pilot.wanted_pitch_rad - sight.pitch_rad;
     const double needle = pilot.skill.needle_gain * (sight.cas_mps - pilot.plan.target_cas_mps);

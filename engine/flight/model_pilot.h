@@ -25,6 +25,7 @@ struct Sight {
     double pitch_rad = 0.0;
     double pitch_rate_radps = 0.0;
     int white_count = -1;  // of the slope lights
+    double flap = 0.0;     // position, in settings
 };
 
 // What the pilot knows before: the briefing's figures.
@@ -36,6 +37,8 @@ struct PilotPlan {
     double calm_throttle = 0.0;  // likewise, had there been no wind
     double calm_sink_mps = 0.0;
     int landing_flap = 0;
+    std::array<double, 4>
+        flap_pitch_rad{};  // by setting: attitude at target speed beside that of landing flap
 };
 
 // How the pilot flies. The defaults make the good pilot; each group below can be turned into a fault.
@@ -57,18 +60,27 @@ struct PilotSkill {
     // speed
     double speed_to_pitch = 0.009;  // radians of attitude per m/s of speed error
     double needle_gain = 0.0;       // stick per m/s of speed error: chasing the needle
+    double nose_high_rad = 0.0;     // holds the nose so much higher than briefed: slow; negative: fast
+    double speed_learning = 0.0;    // radians of attitude per m/s of speed error and second
+    bool knows_flaps = false;       // takes the attitude that each flap setting asks for
 
     // low
     double stretch_gain = 0.0;  // radians of attitude per radian low, with no power: stretching
 
+    // joining, and where to aim
+    bool level_until_path = false;  // flies level until the path comes to meet it
+    double aim_beyond_m = 0.0;      // aims so far beyond the aim point
     // near the ground
     double duck_below_m = 0.0;  // wheel height below which the aim moves towards the threshold
     double duck_m = 0.0;        // by how much
     double lamp_stick = 0.0;    // stick jerked at each change of the lights below 200 ft
 
     // configuration and decision
-    double flap_at_m = 1e9;   // wheel height at which landing flap is lowered
-    bool goes_around = true;  // when not stable at the 300 ft gate
+    double flap_at_m = 1e9;        // wheel height at which landing flap is lowered
+    double first_flap_at_m = 0.0;  // and a first stage above it; 0: straight to landing flap
+    bool glides = false;           // no power; flap is lowered where the glide would go too far
+    bool goes_around = true;       // when not stable at the 300 ft gate
+    bool checks_all = false;       // there also by flap and sink
 };
 
 // The pilots by name: "good", "late_power", "over_control", "needle_chasing", "low_stretch", "duck_under",
@@ -90,6 +102,9 @@ struct ModelPilot {
     int lamps = -1;               // the lights as last noticed
     double jerk = 0.0;            // stick still held after a change of the lights
     bool gate_passed = false;
+    bool path_met = false;
+    double pitch_learned_rad = 0.0;  // what the speed has taught about the attitude
+    double flap_since_s = 0.0;       // when the last stage was lowered in a glide
 };
 
 // `seed` shapes the unsteadiness of the hand and, a little, every habit; `start` is where the controls stand.

@@ -23,7 +23,7 @@ Briefing make_briefing(const Scenario& scenario) {
     briefing.lever = steady.controls.throttle;
     briefing.pitch_rad = steady.pitch_rad;
     briefing.headwind_mps = headwind_at_mps(scenario.surroundings.wind, middle_height_m);
-    briefing.flap = landing_flap(scenario.aircraft);
+    briefing.flap = briefed_flap(scenario);
     const PathDeviation start = path_deviation(runway, start_eye);
     briefing.start_offset_rad = start.angle_rad;
     briefing.start_height_m = start.height_m;

@@ -4,19 +4,37 @@
 
 namespace slopewise {
 
+namespace {
+
+// The attitude on the path at target speed with this flap, beside that with the briefed one; 0 where it
+// cannot be flown.
+double flap_pitch_rad(const Scenario& scenario, double height_m, int flap) {
+    const TrimState with = solve_trim(scenario.aircraft, scenario.surroundings,
+                                      {scenario.lesson.target_cas_mps, flap,
+                                       -scenario.surroundings.runway.lights.nominal_path_rad, height_m});
+    const TrimState briefed = reference_trim(scenario, height_m);
+    return with.flyable && briefed.flyable ? with.pitch_rad - briefed.pitch_rad : 0.0;
+}
+
+}  // namespace
+
 PilotPlan plan_of(const Scenario& scenario) {
     const double height_m = scenario.start_state.z_m / 2.0;
     const TrimState reference = reference_trim(scenario, height_m);
     Scenario calm = scenario;
     calm.surroundings.wind = Wind{};
     const TrimState in_calm = reference_trim(calm, height_m);
-    return {scenario.lesson.target_cas_mps,
-            scenario.surroundings.runway.lights.nominal_path_rad,
-            reference.pitch_rad,
-            reference.controls.throttle,
-            in_calm.controls.throttle,
-            in_calm.sink_mps,
-            landing_flap(scenario.aircraft)};
+    PilotPlan plan{scenario.lesson.target_cas_mps,
+                   scenario.surroundings.runway.lights.nominal_path_rad,
+                   reference.pitch_rad,
+                   reference.controls.throttle,
+                   in_calm.controls.throttle,
+                   in_calm.sink_mps,
+                   briefed_flap(scenario),
+                   {}};
+    for (int flap = 0; flap < scenario.aircraft.flap_count; ++flap)
+        plan.flap_pitch_rad[static_cast<std::size_t>(flap)] = flap_pitch_rad(scenario, height_m, flap);
+    return plan;
 }
 
 Sight sight_of(const Scenario& scenario, const Attempt& attempt) {
@@ -37,6 +55,7 @@ Sight sight_of(const Scenario& scenario, const Attempt& attempt) {
     sight.ground_speed_mps = flight.vx_mps;
     sight.pitch_rad = flight.pitch_rad;
     sight.pitch_rate_radps = flight.pitch_rate_radps;
+    sight.flap = flight.flap;
     sight.white_count = white_count(scenario.lights, eye, light_faults(scenario, attempt.conditions));
     return sight;
 }

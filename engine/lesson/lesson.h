@@ -1,26 +1,26 @@
-// A lesson as data: which aircraft on which runway, how the flight starts, the wind, what is held to.
+// A lesson as data: which aircraft on which runway, how the flight starts, the wind, what is held to, and
+// what is taught with it.
 #pragma once
 
 #include <array>
 #include <cstdint>
 #include <string>
 
+#include "lesson/aids.h"
 #include "lesson/failure.h"
+#include "lesson/hands.h"
+#include "lesson/practice.h"
+#include "lesson/start.h"
+#include "lesson/success.h"
+#include "lesson/syllabus.h"
+#include "lesson/teaching.h"
+#include "lesson/traffic.h"
 #include "world/air_event.h"
 #include "world/atmosphere.h"
 #include "world/outlook.h"
 #include "world/wind.h"
 
 namespace slopewise {
-
-// Where and how a flight begins: trimmed and steady.
-struct Start {
-    double distance_m = 0.0;  // along the ground from the eye to the aim point
-    double offset_rad = 0.0;  // of the eye's elevation from the nominal path, positive high
-    double path_rad = 0.0;    // of the flight over the ground, negative down
-    double cas_mps = 0.0;
-    int flap = 0;
-};
 
 // What counts as in tolerance. Path tolerances are the larger of an angle and a height, so that nobody
 // is made to chase lights near the ground. Defaults: a stable approach as the FAA's light-aircraft
@@ -57,6 +57,15 @@ struct Lesson {
     int failure_count = 0;
     bool side_profile = false;  // the path from the side is shown while it is flown
     Tolerances tolerances;
+    int briefed_flap = -1;  // to land with; -1: the aircraft's landing flap
+    bool glide = false;     // without power, down no path: the gates ask for a settled speed alone
+    Traffic traffic;
+    Hands hands = Hands::both;
+    LessonAids aids;
+    Practice practice;
+    Success success;
+    Syllabus syllabus;
+    Teaching teaching;
 };
 
 }  // namespace slopewise

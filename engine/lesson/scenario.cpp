@@ -38,8 +38,14 @@ Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Run
     return scenario;
 }
 
+int briefed_flap(const Scenario& scenario) {
+    const int landing = landing_flap(scenario.aircraft);
+    const int briefed = scenario.lesson.briefed_flap;
+    return briefed >= 0 && briefed < landing ? briefed : landing;
+}
+
 TrimState reference_trim(const Scenario& scenario, double height_m) {
-    const TrimWanted wanted{scenario.lesson.target_cas_mps, landing_flap(scenario.aircraft),
+    const TrimWanted wanted{scenario.lesson.target_cas_mps, briefed_flap(scenario),
                             -scenario.surroundings.runway.lights.nominal_path_rad, height_m};
     return solve_trim(scenario.aircraft, scenario.surroundings, wanted);
 }

@@ -19,7 +19,10 @@ struct Scenario {
 
 Scenario make_scenario(const Lesson& lesson, const Aircraft& aircraft, const Runway& runway);
 
-// Steady flight down the nominal path at the target speed with landing flap, at a height above the
+// The flap setting that this lesson lands with.
+int briefed_flap(const Scenario& scenario);
+
+// Steady flight down the nominal path at the target speed with the briefed flap, at a height above the
 // threshold (m): the briefing's power and pitch, and the sink reference.
 TrimState reference_trim(const Scenario& scenario, double height_m);
 

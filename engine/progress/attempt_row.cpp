@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "success/judge.h"
+
 namespace slopewise {
 namespace {
 
@@ -56,6 +58,8 @@ AttemptRow attempt_row(const ReviewedFlight& flight, const Circumstances& circum
     row.airspeed_hidden = circumstances.aids.airspeed_hidden || fails(lesson, Failure::Kind::airspeed_blank);
     row.path_rad = flight.review.summary.path_rad;
     row.speed_mps = flight.review.summary.speed_mps;
+    row.path_share = flight.review.summary.path_share;
+    row.criterion_met = judge_flight(flight.scenario, flight.criteria, flight.track, flight.review).met();
     const Stability* stability = stability_at(flight.review, flight.criteria.decision_gate_ft);
     row.gate_reached = stability != nullptr;
     row.stable_at_gate = stability != nullptr && stability->stable();

@@ -38,6 +38,8 @@ struct AttemptRow {
     bool went_around = false;
     Decision decision = Decision::none;
     std::string priority_fault;  // id; empty: none
+    double path_share = 0.0;     // of the time in tolerance of the path, 0 to 1
+    bool criterion_met = false;  // what its lesson asks for; false where it asks for nothing
 
     // All criteria at the decision gate, and the right decision there.
     bool passed() const { return gate_reached && stable_at_gate && decision == Decision::right; }

@@ -12,6 +12,8 @@ namespace slopewise {
 struct RecordedAids {
     double guide_s = 0.0;  // the path guide shown
     int guide_calls = 0;
+    bool guide_ready = false;  // it could have come by itself
+    int call_outs = -1;        // made by the instructor's voice; -1: it was off
     int pauses = 0;
     int peeks = -1;             // looks inside while the panel was dark; -1: it was not
     double panel_share = -1.0;  // of the time, looking inside; -1: not measured
@@ -22,9 +24,15 @@ struct RecordedAids {
     bool lights_hidden = false;
     bool airspeed_hidden = false;
     std::vector<std::string> covered, failed;  // instruments by name, at any time of the scored part
+    double partner_s = 0.0;                    // the other pilot flew what the lesson gives to the student
 
-    // Nothing showed the path that an aeroplane would not show. Only unaided attempts count in trends.
-    bool unaided() const { return guide_s == 0.0 && guide_calls == 0 && !side_profile; }
+    // Nothing showed the path that an aeroplane would not show, nor stood ready to: were help that did not
+    // come counted as none, good attempts would count and poor ones would not. Only unaided attempts count in
+    // trends.
+    bool unaided() const {
+        return guide_s == 0.0 && guide_calls == 0 && !guide_ready && call_outs < 0 && !side_profile &&
+               partner_s == 0.0;
+    }
 };
 
 // Before the sheet opens, the student says how it was.

@@ -10,7 +10,6 @@ namespace {
 
 constexpr double trim_moved = 0.01;
 constexpr double speed_lost_within_s = 10.0;
-constexpr double held_over_s = 30.0;
 constexpr double rounding_s = 1e-6;
 
 double limit_mps(const Scenario& scenario, int setting) {
@@ -41,7 +40,7 @@ FlapStep step_at(const Scenario& scenario, TrackPoints points, std::size_t at) {
 
 Configuration configuration_of(const Scenario& scenario, TrackPoints points) {
     Configuration result;
-    result.landing_setting = landing_flap(scenario.aircraft);
+    result.landing_setting = briefed_flap(scenario);
     result.landing_at_start = points.front().flap_setting == result.landing_setting;
     if (result.landing_at_start) result.landing_height_m = points.front().wheel_height_m;
     double stick = 0.0, sticks = 0.0;

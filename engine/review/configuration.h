@@ -28,6 +28,7 @@ struct Configuration {
 
 inline constexpr double balloon_s = 6.0;
 inline constexpr double retrim_within_s = 20.0;
+inline constexpr double held_over_s = 30.0;
 
 Configuration configuration_of(const Scenario& scenario, TrackPoints points);
 

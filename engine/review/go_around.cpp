@@ -5,7 +5,6 @@
 namespace slopewise {
 namespace {
 
-constexpr double look_s = 60.0;
 constexpr double stages_apart_s = 3.0;
 constexpr double recognised_within_s = 10.0;  // full power and climbing is seen within this time
 
@@ -42,7 +41,7 @@ GoAroundFigures go_around_of(const Track& track, End end) {
     for (std::size_t i = around.point; i < track.points.size(); ++i) {
         const TrackPoint& p = track.points[i];
         const double elapsed_s = p.time_s - first.time_s;
-        if (elapsed_s > look_s) break;
+        if (elapsed_s > go_around_look_s) break;
         around.flown_on_s = elapsed_s;
         if (around.full_power_s < 0.0 && p.lever >= full_power_lever) around.full_power_s = elapsed_s;
         around.lowest_m = std::min(around.lowest_m, p.wheel_height_m);

@@ -21,7 +21,8 @@ struct GoAroundFigures {
 
 inline constexpr double full_power_lever = 0.95;
 
-// Looks at the minute after its beginning.
+inline constexpr double go_around_look_s = 60.0;  // so much of what follows its beginning
+
 GoAroundFigures go_around_of(const Track& track, End end);
 
 }  // namespace slopewise

@@ -41,7 +41,7 @@ Stability stability_at(const Scenario& scenario, const Criteria& criteria, const
     if (gate.height_ft <= 500.0) {
         const double idle = settled_power(scenario.aircraft.engine, 0.0);
         mark(Unstable::idle, gate.power < idle + criteria.least_power_over_idle);
-        mark(Unstable::flap, criteria.landing_flap && gate.flap_setting != landing_flap(scenario.aircraft));
+        mark(Unstable::flap, criteria.landing_flap && gate.flap_setting != briefed_flap(scenario));
     }
     if (gate.height_ft == criteria.decision_gate_ft) {
         mark(Unstable::pitch, gate.pitch_range_rad > criteria.most_pitch_range_rad);
@@ -53,6 +53,11 @@ Stability stability_at(const Scenario& scenario, const Criteria& criteria, const
     result.improving = !(path_is_small && speed_is_small) &&
                        (path_is_small || shrinks(off.path_rad, gate.path_trend_radps)) &&
                        (speed_is_small || shrinks(off.speed_mps, gate.speed_trend_mps2));
+    if (scenario.lesson.glide) {
+        for (const Unstable what : {Unstable::high, Unstable::low, Unstable::sinking, Unstable::not_sinking,
+                                    Unstable::excessive_sink, Unstable::idle, Unstable::flap})
+            mark(what, false);
+    }
     return result;
 }
 

@@ -37,7 +37,7 @@ Evidence excessive_sink(const Approach& approach) {
     Evidence evidence;
     std::size_t begin = 0;
     for (std::size_t i = 0; i < approach.points.size(); ++i) {
-        if (fpm_from_mps(approach.points[i].sink_mps) <= 1000.0) begin = i + 1;
+        if (fpm_from_mps(approach.points[i].sink_mps) <= excessive_sink_fpm) begin = i + 1;
         if (begin > i) continue;
         const double strength = (approach.points[i].time_s - approach.points[begin].time_s) / 5.0;
         if (strength >= 1.0 && evidence.strength < 1.0) evidence.moments.push_back(begin);
@@ -60,7 +60,7 @@ Evidence idle_power(const Approach& approach) {
     const double idle = settled_power(approach.scenario.aircraft.engine, 0.0);
     return time_while(approach, 5.0, [&](std::size_t i) {
         const TrackPoint& p = approach.points[i];
-        return height_ft(p) < 500.0 && p.power < idle + approach.criteria.least_power_over_idle;
+        return height_ft(p) < idle_below_ft && p.power < idle + approach.criteria.least_power_over_idle;
     });
 }
 

@@ -7,7 +7,6 @@
 namespace slopewise::detect {
 namespace {
 
-constexpr double most_inside = 0.35, least_inside = 0.05;
 constexpr double long_enough_s = 30.0;  // shorter, and one look is a large share
 
 bool measured(const Approach& approach) {

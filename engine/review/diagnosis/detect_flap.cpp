@@ -9,7 +9,7 @@ namespace slopewise::detect {
 Evidence late_flap(const Approach& approach) {
     const Configuration& flap = approach.review.configuration;
     if (flap.landing_at_start || flap.landing_setting == 0) return {};
-    const std::size_t passed = first_below(approach.points, m_from_ft(400.0));
+    const std::size_t passed = first_below(approach.points, m_from_ft(late_flap_ft));
     if (passed == 0) return {};
     const TrackPoint& then = approach.points[passed];
     if (then.flap_setting == flap.landing_setting) return {};
@@ -21,7 +21,7 @@ Evidence balloon(const Approach& approach) {
     Evidence evidence;
     for (const FlapStep& step : approach.review.configuration.steps) {
         if (step.to < step.from) continue;
-        const double strength = ft_from_m(step.balloon_m) / 40.0;
+        const double strength = ft_from_m(step.balloon_m) / balloon_ft;
         if (strength >= 1.0) evidence.moments.push_back(step.point);
         evidence.strength = std::max(evidence.strength, strength);
     }

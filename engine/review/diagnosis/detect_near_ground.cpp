@@ -47,7 +47,7 @@ double jerk_after(TrackPoints points, std::size_t at, double way) {
 Evidence ducking_under(const Approach& approach) {
     double change_deg = 0.0, descent_deg = 0.0;
     if (!change_below_200(approach, change_deg)) return {};
-    const GateValue& at_200 = *gate_at(approach.review, 200.0);
+    const GateValue& at_200 = *gate_at(approach.review, near_ground_ft);
     const double nominal_rad = approach.scenario.surroundings.runway.lights.nominal_path_rad;
     if (std::abs(at_200.mean.path_rad) > rad_from_deg(0.3)) return {};
     if (at_200.path_trend_radps < rad_from_deg(-0.024)) return {};
@@ -60,7 +60,7 @@ Evidence ducking_under(const Approach& approach) {
 Evidence flattening(const Approach& approach) {
     double change_deg = 0.0;
     if (!change_below_200(approach, change_deg)) return {};
-    const GateValue* at_200 = gate_at(approach.review, 200.0);
+    const GateValue* at_200 = gate_at(approach.review, near_ground_ft);
     const GateValue* at_50 = gate_at(approach.review, 50.0);
     if (at_50->mean.path_rad < 0.0 || at_50->mean.path_m - at_200->mean.path_m < m_from_ft(5.0)) return {};
     if (at_50->cas_mps > at_200->cas_mps - mps_from_kt(3.0)) return {};
@@ -74,7 +74,7 @@ Evidence chasing_lights(const Approach& approach) {
     const TrackPoints points = approach.points;
     for (std::size_t i = 1; i < points.size(); ++i) {
         const int before = points[i - 1].white_count, now = points[i].white_count;
-        if (height_ft(points[i]) >= 200.0 || before < 0 || now < 0 || before == now) continue;
+        if (height_ft(points[i]) >= near_ground_ft || before < 0 || now < 0 || before == now) continue;
         const double strength = jerk_after(points, i, now > before ? -1.0 : 1.0) / 0.2;
         if (strength >= 1.0) evidence.moments.push_back(i);
         evidence.strength = std::max(evidence.strength, strength);

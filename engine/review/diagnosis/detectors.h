@@ -6,6 +6,14 @@
 
 namespace slopewise::detect {
 
+// The figures that the cards tell in words (fault.cpp).
+inline constexpr double excessive_sink_fpm = 1000.0;
+inline constexpr double late_flap_ft = 400.0;
+inline constexpr double balloon_ft = 40.0;
+inline constexpr double idle_below_ft = 500.0;
+inline constexpr double near_ground_ft = 200.0;
+inline constexpr double most_inside = 0.35, least_inside = 0.05;  // shares of the time
+
 // decision
 Evidence pressed_on(const Approach& approach);
 Evidence partial_go_around(const Approach& approach);
