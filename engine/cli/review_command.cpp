@@ -11,6 +11,7 @@
 #include "data/review_json.h"
 #include "debrief/estimate.h"
 #include "debrief/sheet.h"
+#include "review/diagnosis/correction.h"
 #include "review/track_csv.h"
 
 namespace slopewise::cli {
@@ -40,7 +41,7 @@ std::string review_text(const ReviewedFlight& flight) {
     text += "\n" + std::string(fault.title) + "\n";
     text += row("symptom", std::string(fault.symptom)) + row("cause", std::string(fault.cause)) +
             row("could lead to", std::string(fault.could_lead_to)) +
-            row("correction", std::string(fault.correction));
+            row("correction", std::string(correction_of(fault, flight.criteria.convention)));
     for (std::size_t i = 1; i < flight.diagnosis.findings.size(); ++i)
         text += row(i == 1 ? "also seen" : "", std::string(flight.diagnosis.findings[i].fault->title));
     return text;

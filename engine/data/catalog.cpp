@@ -1,9 +1,13 @@
 #include "data/catalog.h"
 
+#include <algorithm>
 #include <array>
+#include <functional>
+#include <iterator>
 
 #include "data/fields.h"
 #include "data/read_aircraft.h"
+#include "data/read_drill.h"
 #include "data/read_lesson.h"
 #include "data/read_runway.h"
 
@@ -16,13 +20,6 @@ const T* find_by_id(const std::vector<T>& entries, std::string_view id) {
         if (entry.id == id) return &entry;
     }
     return nullptr;
-}
-
-template <class T>
-std::string known_ids(const std::vector<T>& entries) {
-    std::string ids;
-    for (const T& entry : entries) ids += (ids.empty() ? "\"" : ", \"") + entry.id + "\"";
-    return ids;
 }
 
 template <class T>
@@ -45,19 +42,44 @@ void append(std::vector<Problem>& all, std::vector<Problem> more) {
     all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
+// Moves the last to its place by order; those of the same place stay as they came.
+template <class Entry, class Place>
+void put_last_in_order(std::vector<Entry>& all, Place place) {
+    const auto last = std::prev(all.end());
+    std::rotate(std::ranges::upper_bound(all.begin(), last, std::invoke(place, *last), {}, place), last,
+                all.end());
+}
+
+struct LessonFile {
+    Lesson lesson;
+    std::string file;
+};
+
+// Each checked against all.
+void add_lessons(Catalog& catalog, const std::vector<LessonFile>& lessons, std::vector<Problem>& problems) {
+    std::vector<LessonFile> added;
+    for (const LessonFile& one : lessons) {
+        const std::size_t before = catalog.lessons.size();
+        add_unique(catalog.lessons, one.lesson, one.file, problems);
+        if (catalog.lessons.size() > before) added.push_back(one);
+    }
+    for (const LessonFile& one : added) append(problems, check_lesson(catalog, one.lesson, one.file));
+}
+
 }  // namespace
 
 Result<DataEntry> read_entry(const DataFile& file) {
     Result<JsonNode> parsed = parse_json(file.text, file.name);
     if (!parsed.ok()) return failure<DataEntry>(std::move(parsed.problems));
 
-    constexpr std::array<std::string_view, 3> kinds{"aircraft", "runway", "lesson"};
+    constexpr std::array<std::string_view, 4> kinds{"aircraft", "runway", "lesson", "drill"};
     std::vector<Problem> problems;
     const std::size_t kind = Fields(*parsed.value, file.name, "", problems).one_of("kind", kinds);
     if (!problems.empty()) return failure<DataEntry>(std::move(problems));
     if (kind == 0) return as_entry(read_aircraft(*parsed.value, file.name));
     if (kind == 1) return as_entry(read_runway(*parsed.value, file.name));
-    return as_entry(read_lesson(*parsed.value, file.name));
+    if (kind == 2) return as_entry(read_lesson(*parsed.value, file.name));
+    return as_entry(read_drill(*parsed.value, file.name));
 }
 
 const Aircraft* find_aircraft(const Catalog& catalog, std::string_view id) {
@@ -69,47 +91,14 @@ const Runway* find_runway(const Catalog& catalog, std::string_view id) {
 const Lesson* find_lesson(const Catalog& catalog, std::string_view id) {
     return find_by_id(catalog.lessons, id);
 }
-
-std::vector<Problem> check_lesson(const Catalog& catalog, const Lesson& lesson, const std::string& file) {
-    std::vector<Problem> problems;
-    const Aircraft* aircraft = find_aircraft(catalog, lesson.aircraft_id);
-    const Runway* runway = find_runway(catalog, lesson.runway_id);
-    if (aircraft == nullptr) {
-        problems.push_back({file, 0, "/aircraft", "is \"" + lesson.aircraft_id + "\", which is not known",
-                            known_ids(catalog.aircraft)});
-    }
-    if (runway == nullptr) {
-        problems.push_back({file, 0, "/runway", "is \"" + lesson.runway_id + "\", which is not known",
-                            known_ids(catalog.runways)});
-    }
-    if (!problems.empty()) return problems;
-    if (lesson.start.flap >= aircraft->flap_count) {
-        problems.push_back({file, 0, "/start/flap", "is " + std::to_string(lesson.start.flap),
-                            "0 to " + std::to_string(aircraft->flap_count - 1) + " with this aircraft"});
-        return problems;
-    }
-    if (lesson.mass_kg != 0.0 &&
-        (lesson.mass_kg < aircraft->least_mass_kg || lesson.mass_kg > aircraft->most_mass_kg)) {
-        problems.push_back({file, 0, "/mass_kg", "is " + number_text(lesson.mass_kg),
-                            number_text(aircraft->least_mass_kg) + " to " +
-                                number_text(aircraft->most_mass_kg) + " with this aircraft"});
-    }
-    const Scenario scenario = make_scenario(lesson, *aircraft, *runway);
-    if (!scenario.start_trim.flyable) {
-        problems.push_back(
-            {file, 0, "/start", "cannot be flown: " + scenario.start_trim.reason, "a steady start"});
-    }
-    if (const TrimState reference = reference_trim(scenario, scenario.start_state.z_m); !reference.flyable) {
-        problems.push_back(
-            {file, 0, "/target_speed_kt", "cannot be flown on the path: " + reference.reason, ""});
-    }
-    return problems;
+const Drill* find_drill(const Catalog& catalog, std::string_view id) {
+    return find_by_id(catalog.drills, id);
 }
 
 Result<Catalog> load_catalog(std::span<const DataFile> files) {
     Catalog catalog;
     std::vector<Problem> problems;
-    std::vector<std::string> lesson_files;
+    std::vector<LessonFile> lessons;
     for (const DataFile& file : files) {
         Result<DataEntry> entry = read_entry(file);
         if (!entry.ok()) {
@@ -118,15 +107,15 @@ Result<Catalog> load_catalog(std::span<const DataFile> files) {
             add_unique(catalog.aircraft, std::move(*aircraft), file.name, problems);
         } else if (auto* runway = std::get_if<Runway>(&*entry.value)) {
             add_unique(catalog.runways, std::move(*runway), file.name, problems);
+        } else if (auto* drill = std::get_if<Drill>(&*entry.value)) {
+            add_unique(catalog.drills, std::move(*drill), file.name, problems);
+            put_last_in_order(catalog.drills, &Drill::place);
         } else {
-            const std::size_t before = catalog.lessons.size();
-            add_unique(catalog.lessons, std::get<Lesson>(std::move(*entry.value)), file.name, problems);
-            if (catalog.lessons.size() > before) lesson_files.push_back(file.name);
+            lessons.push_back({std::get<Lesson>(std::move(*entry.value)), file.name});
+            put_last_in_order(lessons, [](const LessonFile& one) { return one.lesson.syllabus.place; });
         }
     }
-    for (std::size_t i = 0; i < catalog.lessons.size(); ++i) {
-        append(problems, check_lesson(catalog, catalog.lessons[i], lesson_files[i]));
-    }
+    add_lessons(catalog, lessons, problems);
     if (!problems.empty()) return failure<Catalog>(std::move(problems));
     return success(std::move(catalog));
 }

@@ -33,6 +33,8 @@ RecordedAids read_aids(Fields fields) {
     RecordedAids aids;
     aids.guide_s = fields.number_or("guide_s", 0.0, {0.0, 1e5});
     if (fields.has("guide_calls")) aids.guide_calls = fields.integer("guide_calls", 0, most_count);
+    aids.guide_ready = fields.flag_or("guide_ready", false);
+    if (fields.has("call_outs")) aids.call_outs = fields.integer("call_outs", 0, most_count);
     if (fields.has("pauses")) aids.pauses = fields.integer("pauses", 0, most_count);
     if (fields.has("peeks")) aids.peeks = fields.integer("peeks", 0, most_count);
     aids.panel_share = fields.number_or("panel_percent", -100.0, {0.0, 100.0}) / 100.0;
@@ -45,6 +47,7 @@ RecordedAids read_aids(Fields fields) {
     aids.airspeed_hidden = fields.flag_or("airspeed_hidden", false);
     aids.covered = read_names(fields, "covered");
     aids.failed = read_names(fields, "failed");
+    aids.partner_s = fields.number_or("partner_s", 0.0, {0.0, 1e5});
     fields.finish();
     return aids;
 }
@@ -62,6 +65,8 @@ Json aids_json(const RecordedAids& aids) {
     Json json = Json::object();
     if (aids.guide_s > 0.0) json["guide_s"] = aids.guide_s;
     if (aids.guide_calls > 0) json["guide_calls"] = aids.guide_calls;
+    if (aids.guide_ready) json["guide_ready"] = true;
+    if (aids.call_outs >= 0) json["call_outs"] = aids.call_outs;
     if (aids.pauses > 0) json["pauses"] = aids.pauses;
     if (aids.peeks >= 0) json["peeks"] = aids.peeks;
     if (aids.panel_share >= 0.0) json["panel_percent"] = 100.0 * aids.panel_share;
@@ -74,6 +79,7 @@ Json aids_json(const RecordedAids& aids) {
     if (aids.airspeed_hidden) json["airspeed_hidden"] = true;
     if (!aids.covered.empty()) json["covered"] = aids.covered;
     if (!aids.failed.empty()) json["failed"] = aids.failed;
+    if (aids.partner_s > 0.0) json["partner_s"] = aids.partner_s;
     return json;
 }
 

@@ -156,20 +156,65 @@ Fields Fields::object(std::string_view key) {
     return inner;
 }
 
+std::span<const JsonNode> Fields::entries(std::string_view key, std::size_t least, std::size_t most) {
+    const JsonNode* found = find(key, true, JsonNode::Kind::list);
+    if (found == nullptr) return {};
+    if (found->items.size() >= least && found->items.size() <= most) return found->items;
+    report(key, "has " + std::to_string(found->items.size()) + " entries",
+           std::to_string(least) + " to " + std::to_string(most));
+    return {};
+}
+
+std::string Fields::entry_path(std::string_view key, std::size_t i) const {
+    return path_ + "/" + std::string(key) + "/" + std::to_string(i);
+}
+
+void Fields::report_entry(std::string_view key, std::size_t i, const JsonNode& entry, std::string what,
+                          std::string allowed) {
+    problems_->push_back({file_, entry.line, entry_path(key, i), std::move(what), std::move(allowed)});
+}
+
 std::vector<Fields> Fields::list(std::string_view key, std::size_t least, std::size_t most) {
     std::vector<Fields> items;
-    const JsonNode* found = find(key, true, JsonNode::Kind::list);
-    if (found == nullptr) return items;
-    if (found->items.size() < least || found->items.size() > most) {
-        report(key, "has " + std::to_string(found->items.size()) + " entries",
-               std::to_string(least) + " to " + std::to_string(most));
-        return items;
-    }
-    for (std::size_t i = 0; i < found->items.size(); ++i) {
-        items.emplace_back(found->items[i], file_, path_ + "/" + std::string(key) + "/" + std::to_string(i),
-                           *problems_);
-    }
+    const std::span<const JsonNode> found = entries(key, least, most);
+    for (std::size_t i = 0; i < found.size(); ++i)
+        items.emplace_back(found[i], file_, entry_path(key, i), *problems_);
     return items;
+}
+
+std::vector<std::string> Fields::texts(std::string_view key, std::size_t least, std::size_t most,
+                                       std::size_t longest) {
+    std::vector<std::string> good;
+    const std::span<const JsonNode> found = entries(key, least, most);
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const JsonNode& entry = found[i];
+        if (entry.kind != JsonNode::Kind::text) {
+            report_entry(key, i, entry, "is " + std::string(kind_name(entry.kind)), "a text");
+        } else if (entry.text.empty() || entry.text.size() > longest) {
+            report_entry(key, i, entry, "is " + std::to_string(entry.text.size()) + " bytes long",
+                         "1 to " + std::to_string(longest));
+        } else {
+            good.push_back(entry.text);
+        }
+    }
+    return good;
+}
+
+std::vector<double> Fields::numbers(std::string_view key, std::size_t least, std::size_t most,
+                                    Range allowed) {
+    std::vector<double> good;
+    const std::span<const JsonNode> found = entries(key, least, most);
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const JsonNode& entry = found[i];
+        if (entry.kind != JsonNode::Kind::number) {
+            report_entry(key, i, entry, "is " + std::string(kind_name(entry.kind)), "a number");
+        } else if (!(entry.number >= allowed.low && entry.number <= allowed.high)) {
+            report_entry(key, i, entry, "is " + number_text(entry.number), range_text(allowed));
+        } else {
+            good.push_back(entry.number);
+        }
+    }
+    return good;
 }
 
 void Fields::finish() {

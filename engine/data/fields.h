@@ -41,6 +41,10 @@ public:
     // A nested object; a missing one is reported and reads as empty without further reports.
     Fields object(std::string_view key);
     std::vector<Fields> list(std::string_view key, std::size_t least, std::size_t most);
+    // A list of texts, or of numbers. A bad entry is reported and left out.
+    std::vector<std::string> texts(std::string_view key, std::size_t least, std::size_t most,
+                                   std::size_t longest = 200);
+    std::vector<double> numbers(std::string_view key, std::size_t least, std::size_t most, Range allowed);
     // Whether an optional field stands there; it then counts as known.
     bool has(std::string_view key);
 
@@ -57,6 +61,12 @@ private:
     // What `read` finds when it finds no problem.
     template <class T, class Read>
     T good_or(std::string_view key, T otherwise, Read read);
+
+    // The entries of a list; none when it is missing, no list, or of another length, which is reported.
+    std::span<const JsonNode> entries(std::string_view key, std::size_t least, std::size_t most);
+    void report_entry(std::string_view key, std::size_t i, const JsonNode& entry, std::string what,
+                      std::string allowed);
+    std::string entry_path(std::string_view key, std::size_t i) const;
 
     const JsonNode* find(std::string_view key, bool required);
     const JsonNode* find(std::string_view key, bool required, JsonNode::Kind kind);

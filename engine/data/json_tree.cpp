@@ -1,5 +1,6 @@
 #include "data/json_tree.h"
 
+#include <cstdio>
 #include <nlohmann/json.hpp>
 
 namespace slopewise {
@@ -157,6 +158,28 @@ std::string_view kind_name(JsonNode::Kind kind) {
     case JsonNode::Kind::object: return "an object";
     }
     return "";
+}
+
+std::string json_text(const JsonNode& node) {
+    std::string text;
+    switch (node.kind) {
+    case JsonNode::Kind::null: return "null";
+    case JsonNode::Kind::boolean: return node.boolean ? "true" : "false";
+    case JsonNode::Kind::number: {
+        char digits[40];
+        std::snprintf(digits, sizeof digits, "%.17g", node.number);
+        return digits;
+    }
+    case JsonNode::Kind::text: return json_string(node.text);
+    case JsonNode::Kind::list:
+        for (const JsonNode& item : node.items) text += (text.empty() ? "" : ", ") + json_text(item);
+        return "[" + text + "]";
+    case JsonNode::Kind::object:
+        for (const JsonMember& member : node.members)
+            text += (text.empty() ? "" : ", ") + json_string(member.name) + ": " + json_text(member.value);
+        return "{" + text + "}";
+    }
+    return text;
 }
 
 std::string json_string(std::string_view text) {

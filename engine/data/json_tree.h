@@ -36,6 +36,9 @@ Result<JsonNode> parse_json(std::string_view text, const std::string& file,
 // A text as a JSON string, with its quotes. Bytes that are not UTF-8 are replaced.
 std::string json_string(std::string_view text);
 
+// The node as JSON on one line, for what is handed on as it came; numbers read back the same.
+std::string json_text(const JsonNode& node);
+
 // "a number", "an object": for messages.
 std::string_view kind_name(JsonNode::Kind kind);
 

@@ -26,7 +26,9 @@ AirEvent read_air_event(Fields& fields) {
     return event;
 }
 
-Failure read_failure(Fields& fields) {
+}  // namespace
+
+Failure read_failure(Fields fields) {
     Failure failure;
     failure.kind = static_cast<Failure::Kind>(fields.one_of("type", failure_names));
     if (fields.has("at_distance_nm")) {
@@ -57,8 +59,6 @@ Failure read_failure(Fields& fields) {
     fields.finish();
     return failure;
 }
-
-}  // namespace
 
 void read_air(Fields fields, Lesson& lesson) {
     lesson.turbulence_w20_mps = mps_from_kt(fields.number_or("turbulence_w20_kt", 0.0, {0.0, 45.0}));

@@ -10,7 +10,8 @@ namespace slopewise {
 // The "air" object: turbulence, its seed, events. May be left out of a lesson: smooth air.
 void read_air(Fields fields, Lesson& lesson);
 
-// The "failures" list.
+// One failure, and the "failures" list.
+Failure read_failure(Fields fields);
 void read_failures(Fields& fields, Lesson& lesson);
 
 }  // namespace slopewise

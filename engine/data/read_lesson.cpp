@@ -1,28 +1,16 @@
 #include "data/read_lesson.h"
 
-#include <array>
-#include <string_view>
-
 #include "base/units.h"
 #include "data/fields.h"
 #include "data/read_happenings.h"
 #include "data/read_outlook.h"
+#include "data/read_practice.h"
+#include "data/read_start.h"
+#include "data/read_success.h"
+#include "data/read_teaching.h"
 
 namespace slopewise {
 namespace {
-
-constexpr Range wind_range_kt{-15.0, 40.0};  // negative: tailwind
-
-Start read_start(Fields fields) {
-    Start start;
-    start.distance_m = m_from_nm(fields.number("distance_nm", {0.25, 10.0}));
-    start.offset_rad = rad_from_deg(fields.number_or("offset_deg", 0.0, {-2.0, 3.0}));
-    start.path_rad = -rad_from_deg(fields.number("descent_deg", {0.0, 8.0}));
-    start.cas_mps = mps_from_kt(fields.number("speed_kt", {35.0, 200.0}));
-    start.flap = fields.integer("flap", 0, 3);
-    fields.finish();
-    return start;
-}
 
 Weather read_weather(Fields fields) {
     Weather weather;
@@ -30,44 +18,6 @@ Weather read_weather(Fields fields) {
     weather.qnh_pa = 100.0 * fields.number("qnh_hpa", {900.0, 1100.0});
     fields.finish();
     return weather;
-}
-
-Wind read_wind_table(Fields& fields) {
-    Wind wind;
-    wind.kind = Wind::Kind::table;
-    double below_ft = -1.0;
-    for (Fields& row : fields.list("table", 2, wind.table.size())) {
-        const double height_ft = row.number("height_ft", {0.0, 10000.0});
-        const double headwind_kt = row.number("headwind_kt", wind_range_kt);
-        if (height_ft <= below_ft) {
-            row.report("height_ft", "is " + number_text(height_ft), "above the row before");
-        }
-        below_ft = height_ft;
-        wind.table[static_cast<std::size_t>(wind.table_size++)] = {m_from_ft(height_ft),
-                                                                   mps_from_kt(headwind_kt)};
-        row.finish();
-    }
-    return wind;
-}
-
-Wind read_wind(Fields fields) {
-    Wind wind;
-    if (fields.has("table")) {
-        wind = read_wind_table(fields);
-    } else {
-        wind.headwind_mps = mps_from_kt(fields.number("headwind_kt", wind_range_kt));
-        if (fields.has("terrain")) {
-            std::array<std::string_view, terrains.size()> names;
-            for (std::size_t i = 0; i < names.size(); ++i) names[i] = terrains[i].name;
-            wind.kind = Wind::Kind::logarithmic;
-            wind.roughness_m = terrains[fields.one_of("terrain", names)].roughness_m;
-        } else if (fields.has("roughness_m")) {
-            wind.kind = Wind::Kind::logarithmic;
-            wind.roughness_m = fields.number("roughness_m", {0.0002, 1.0});
-        }
-    }
-    fields.finish();
-    return wind;
 }
 
 Tolerances read_tolerances(Fields fields) {
@@ -103,6 +53,15 @@ Result<Lesson> read_lesson(const JsonNode& root, const std::string& file) {
     if (fields.has("failures")) read_failures(fields, lesson);
     lesson.side_profile = fields.flag_or("side_profile", false);
     lesson.tolerances = read_tolerances(fields.object("tolerances"));
+    if (fields.has("briefed_flap")) lesson.briefed_flap = fields.integer("briefed_flap", 0, 3);
+    lesson.glide = fields.flag_or("glide", false);
+    if (fields.has("traffic")) lesson.traffic = read_traffic(fields.object("traffic"));
+    lesson.hands = static_cast<Hands>(fields.one_of_or("hands", 0, hands_names));
+    if (fields.has("aids")) lesson.aids = read_aids(fields.object("aids"));
+    if (fields.has("practice")) lesson.practice = read_practice(fields.object("practice"));
+    if (fields.has("success")) lesson.success = read_success(fields.object("success"));
+    if (fields.has("syllabus")) lesson.syllabus = read_syllabus(fields.object("syllabus"));
+    if (fields.has("teaching")) lesson.teaching = read_teaching(fields.object("teaching"));
     fields.finish();
     if (!problems.empty()) return failure<Lesson>(std::move(problems));
     return success(std::move(lesson));

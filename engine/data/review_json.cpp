@@ -3,6 +3,7 @@
 #include <cstdlib>
 #include <nlohmann/json.hpp>
 
+#include "review/diagnosis/correction.h"
 #include "review/track_csv.h"
 #include "review/words.h"
 
@@ -33,7 +34,7 @@ Json fault_json(const ReviewedFlight& flight, const Finding& finding) {
               {"symptom", fault.symptom},
               {"cause", fault.cause},
               {"could_lead_to", fault.could_lead_to},
-              {"correction", fault.correction},
+              {"correction", correction_of(fault, flight.criteria.convention)},
               {"safety_weight", fault.safety_weight},
               {"strength", finding.evidence.strength}};
     json["evidence"] = Json::array();

@@ -1,27 +1,10 @@
 #include "data/write_lesson.h"
 
-#include <nlohmann/json.hpp>
-
 #include "base/units.h"
-#include "data/read_happenings.h"
+#include "data/write_parts.h"
 
 namespace slopewise {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json wind_json(const Wind& wind) {
-    if (wind.kind == Wind::Kind::table) {
-        Json rows = Json::array();
-        for (std::size_t i = 0; i < static_cast<std::size_t>(wind.table_size); ++i)
-            rows.push_back({{"height_ft", ft_from_m(wind.table[i].height_m)},
-                            {"headwind_kt", kt_from_mps(wind.table[i].headwind_mps)}});
-        return {{"table", rows}};
-    }
-    Json json{{"headwind_kt", kt_from_mps(wind.headwind_mps)}};
-    if (wind.kind == Wind::Kind::logarithmic) json["roughness_m"] = wind.roughness_m;
-    return json;
-}
 
 Json event_json(const AirEvent& event) {
     Json json{{"type", air_event_names[static_cast<std::size_t>(event.kind)]}};
@@ -33,26 +16,6 @@ Json event_json(const AirEvent& event) {
     json["along_kt"] = kt_from_mps(event.along_mps);
     json["up_fpm"] = fpm_from_mps(event.up_mps);
     json["length_ft"] = ft_from_m(event.length_m);
-    return json;
-}
-
-Json failure_json(const Failure& failure) {
-    Json json{{"type", failure_names[static_cast<std::size_t>(failure.kind)]}};
-    switch (failure.trigger) {
-    case Failure::Trigger::time: json["at_time_s"] = failure.at; break;
-    case Failure::Trigger::distance: json["at_distance_nm"] = nm_from_m(failure.at); break;
-    case Failure::Trigger::height: json["at_height_ft"] = ft_from_m(failure.at); break;
-    }
-    switch (failure.kind) {
-    case Failure::Kind::power_partial: json["power_left_percent"] = 100.0 * failure.amount; break;
-    case Failure::Kind::condensation: json["degree_percent"] = 100.0 * failure.amount; break;
-    case Failure::Kind::light_misaimed:
-        json["too_high_minutes"] = minutes_from_rad(failure.amount);
-        json["unit"] = failure.unit + 1;
-        break;
-    case Failure::Kind::light_out: json["unit"] = failure.unit + 1; break;
-    default: break;
-    }
     return json;
 }
 
@@ -82,12 +45,7 @@ Json lesson_json(const Lesson& lesson) {
               {"aircraft", lesson.aircraft_id},
               {"runway", lesson.runway_id}};
     if (lesson.mass_kg > 0.0) json["mass_kg"] = lesson.mass_kg;
-    const Start& start = lesson.start;
-    json["start"] = {{"distance_nm", nm_from_m(start.distance_m)},
-                     {"offset_deg", deg_from_rad(start.offset_rad)},
-                     {"descent_deg", deg_from_rad(-start.path_rad)},
-                     {"speed_kt", kt_from_mps(start.cas_mps)},
-                     {"flap", start.flap}};
+    json["start"] = start_json(lesson.start);
     json["target_speed_kt"] = kt_from_mps(lesson.target_cas_mps);
     json["weather"] = {{"warmer_than_standard_c", lesson.weather.temperature_deviation_k},
                        {"qnh_hpa", lesson.weather.qnh_pa / 100.0}};
@@ -103,6 +61,7 @@ Json lesson_json(const Lesson& lesson) {
                           {"slow_kt", kt_from_mps(tolerances.slow_mps)},
                           {"fast_kt", kt_from_mps(tolerances.fast_mps)},
                           {"sink_fpm", fpm_from_mps(tolerances.sink_mps)}};
+    add_teaching(json, lesson);
     return json;
 }
 

@@ -29,7 +29,7 @@ constexpr Column<ReviewedFlight> columns[] = {
     {"turbulence_w20_kt", 3, "", [](F f) { return kt_from_mps(f.scenario.lesson.turbulence_w20_mps); }},
     {"seed", 0, "of the air", [](F f) { return double(f.scenario.lesson.seed); }},
     {"mass_kg", 1, "", [](F f) { return f.scenario.aircraft.mass_kg; }},
-    {"landing_flap_setting", 0, "", [](F f) { return double(landing_flap(f.scenario.aircraft)); }},
+    {"landing_flap_setting", 0, "", [](F f) { return double(briefed_flap(f.scenario)); }},
     {"flap_1_limit_kt", 6, "limiting speed", [](F f) { return flap_limit_kt(f, 1); }},
     {"flap_2_limit_kt", 6, "limiting speed", [](F f) { return flap_limit_kt(f, 2); }},
     {"flap_3_limit_kt", 6, "limiting speed", [](F f) { return flap_limit_kt(f, 3); }},

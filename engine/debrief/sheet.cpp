@@ -7,6 +7,7 @@
 #include "debrief/html_text.h"
 #include "debrief/sheet_plot.h"
 #include "debrief/sheet_style.h"
+#include "review/diagnosis/correction.h"
 #include "review/track_csv.h"
 #include "review/words.h"
 
@@ -125,7 +126,7 @@ std::string fault_section(const ReviewedFlight& flight) {
     text += "<div class=\"fault\"><h2>One thing to work on: " + html_text(fault.title) +
             "</h2><p><b>Seen:</b> " + html_text(fault.symptom) + " <b>Why:</b> " + html_text(fault.cause) +
             " <b>Could lead to:</b> " + html_text(fault.could_lead_to) + "</p><p><b>Next time:</b> " +
-            html_text(fault.correction) + "</p></div>";
+            html_text(correction_of(fault, flight.criteria.convention)) + "</p></div>";
     std::string others;
     for (std::size_t i = 1; i < flight.diagnosis.findings.size(); ++i)
         others +=

@@ -23,11 +23,15 @@ std::string aids_sentence(const RecordedAids& aids) {
     if (aids.guide_s > 0.0 || aids.guide_calls > 0)
         helped.push_back(
             format_html("the path guide (%.0f s, called %d times)", aids.guide_s, aids.guide_calls));
+    else if (aids.guide_ready) helped.push_back("the path guide (ready, not shown)");
+    if (aids.call_outs >= 0) helped.push_back(format_html("call-outs (%d)", aids.call_outs));
     if (aids.magnifier) helped.push_back("the magnifier");
     if (aids.lamp_letters) helped.push_back("letters in the lights");
     if (aids.lamp_shapes) helped.push_back("shapes in the lights");
     if (aids.side_profile) helped.push_back("the side profile");
     std::string words = "Aids: " + (helped.empty() ? "none" : listed(helped)) + ".";
+    if (aids.partner_s > 0.0)
+        words += format_html(" The other pilot flew the student's part for %.0f s.", aids.partner_s);
     if (aids.lights_hidden) words += " The lights were hidden.";
     std::vector<std::string> covered = aids.covered;
     if (aids.airspeed_hidden && aids.covered.empty() && aids.failed.empty()) covered.push_back("airspeed");

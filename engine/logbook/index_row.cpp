@@ -10,7 +10,7 @@ namespace slopewise {
 namespace {
 
 // Another number whenever what stands in a row, or how it is measured, changes.
-constexpr std::string_view version = "1";
+constexpr std::string_view version = "3";
 
 class Writer {
 public:
@@ -102,6 +102,8 @@ std::string index_row_text(const IndexRow& row) {
     line.whole(r.went_around);
     line.whole(static_cast<int>(r.decision));
     line.text(r.priority_fault);
+    line.real(r.path_share);
+    line.whole(r.criterion_met);
     return std::move(line).done();
 }
 
@@ -132,6 +134,8 @@ std::optional<IndexRow> read_index_row(std::string_view text) {
     r.went_around = line.flag();
     r.decision = line.one_of<Decision>(decision_names.size());
     r.priority_fault = line.text();
+    r.path_share = line.real();
+    r.criterion_met = line.flag();
     if (!line.done() || !is_attempt_id(row.id)) return std::nullopt;
     return row;
 }
