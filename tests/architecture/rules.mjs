@@ -5,24 +5,29 @@
 // some files of ui/, where the screens stand between two layers.
 const mayUse = {
     "engine/base": [],
+    "engine/sources": [],
     "engine/world": ["engine/base"],
     "engine/flight": ["engine/base", "engine/world"],
     "engine/lesson": ["engine/base", "engine/world", "engine/flight"],
     "engine/record": ["engine/base", "engine/world", "engine/flight", "engine/lesson"],
     "engine/review": ["engine/base", "engine/world", "engine/flight", "engine/lesson"],
+    "engine/success": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/review"],
     "engine/review/diagnosis": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/review"],
-    "engine/debrief": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis"],
-    "engine/progress": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief"],
-    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress"],
-    "engine/logbook": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/data"],
-    "engine/cli": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/data", "engine/logbook", "assets"],
+    "engine/debrief": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis"],
+    "engine/progress": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief"],
+    "engine/drill": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress"],
+    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill"],
+    "engine/logbook": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data"],
+    "engine/cli": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data", "engine/logbook", "assets"],
+    "engine/help": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress"],
+    "engine/share": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/data"],
     assets: [],
     "ui/view": [],
     "ui/theme": ["ui/view"],
     "ui/widgets": ["ui/view", "ui/theme"],
     "ui/scene": ["engine/base", "engine/world", "ui/view", "ui/theme"],
     "ui/screens": ["ui/view", "ui/theme", "ui/widgets", "ui/scene"],
-    ui: ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/data", "engine/logbook", "assets", "ui/view", "ui/screens"],
+    ui: ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/help", "engine/drill", "engine/data", "engine/logbook", "engine/share", "engine/sources", "assets", "ui/view", "ui/screens"],
     "ui/platform": ["engine/base", "engine/data", "assets", "ui", "ui/view", "ui/theme"],
     web: ["ui", "ui/view", "ui/platform"],
 };
@@ -55,7 +60,7 @@ const mainAndWindow = ["ui/platform/main.cpp", "ui/platform/window.cpp"];
 
 // The part that a file belongs to, by its path from the top folder.
 export function partOf(path) {
-    if (/^ui\/(view|view_replay|view_logbook|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
+    if (/^ui\/(view|view_replay|view_logbook|view_lessons|view_sources|view_drills|view_syllabus|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
     if (/^ui\/(theme|palette)\.(h|cpp)$/.test(path)) return "ui/theme";
     const folder = path.split("/").slice(0, -1).join("/");
     return folder in mayUse ? folder : undefined;

@@ -66,7 +66,7 @@ TEST_CASE("bad files: what is wrong with a lesson is told, each thing once, and 
          "x.json:8: /start/distance_nm is 0.2; allowed: 0.25 to 10\n"},
         {lesson,
          {{"\"offset_deg\": 0", "\"offset_deg\": -2.5"}},
-         "x.json:8: /start/offset_deg is -2.5; allowed: -2 to 3\n"},
+         "x.json:8: /start/offset_deg is -2.5; allowed: -2 to 9\n"},
         {lesson, {{"\"offset_deg\": 0, ", ""}}, ""},  // optional
         {lesson,
          {{"\"descent_deg\": 3", "\"descent_deg\": -1"}},

@@ -43,6 +43,7 @@ Circumstances full() {
     c.aids.lights_hidden = c.aids.airspeed_hidden = true;
     c.aids.covered = {"airspeed", "altimeter"};
     c.aids.failed = {"vertical speed"};
+    c.aids.partner_s = 7.5;
     c.estimate = Estimate{Estimate::Path::low, Estimate::Speed::fast, false};
     return c;
 }
@@ -67,6 +68,7 @@ TEST_CASE("circumstances: all of them come back, and those at their defaults are
     CHECK(aids.pauses == 1);
     CHECK(aids.longest_peek_s == 1.5);
     CHECK(aids.magnifier);
+    CHECK(aids.partner_s == 7.5);
     CHECK(aids.covered == std::vector<std::string>{"airspeed", "altimeter"});
     CHECK(aids.failed == std::vector<std::string>{"vertical speed"});
     CHECK(again.circumstances.estimate->speed == Estimate::Speed::fast);
@@ -78,7 +80,9 @@ TEST_CASE("circumstances: an attempt is unaided when nothing showed its path") {
     RecordedAids aids;
     aids.magnifier = aids.lamp_letters = aids.lights_hidden = true;
     CHECK(aids.unaided());
-    RecordedAids called = aids, shown = aids, from_the_side = aids;
+    RecordedAids called = aids, shown = aids, from_the_side = aids, flown_by_another = aids;
+    flown_by_another.partner_s = 0.5;
+    CHECK_FALSE(flown_by_another.unaided());
     called.guide_calls = 1;
     shown.guide_s = 0.5;
     from_the_side.side_profile = true;

@@ -59,7 +59,7 @@ TEST_CASE("data: a bad file is told by file, line, path, what it is and what is 
         {"", "x.json:1: is not JSON at \"\"\n"},
         {"[1, 2]", "x.json:1: / is a list; allowed: an object\n"},
         {"{\"kind\": \"boat\"}",
-         "x.json:1: /kind is \"boat\"; allowed: \"aircraft\", \"runway\", \"lesson\"\n"},
+         "x.json:1: /kind is \"boat\"; allowed: \"aircraft\", \"runway\", \"lesson\", \"drill\"\n"},
         {"{}", "x.json:1: /kind is missing\n"},
         {"{\"kind\": \"lesson\", \"kind\": \"lesson\"}",
          "x.json:1: key \"kind\" stands twice; allowed: each key once\n"},
@@ -142,4 +142,13 @@ TEST_CASE("catalog: two files of one kind with the same id are told apart") {
     REQUIRE_FALSE(catalog.ok());
     CHECK(to_text(catalog.problems.front()) ==
           "b.json: /id is \"larkmoor\", which another file has; allowed: an id of its own");
+
+    // Of two lessons only the first is checked: what is wrong with both is told once.
+    const std::string lost = changed(lesson, "\"larkmoor\"", "\"nowhere\""), plane = text_of(aircraft);
+    const DataFile lessons[] = {{"p.json", plane}, {"r.json", strip}, {"1.json", lost}, {"2.json", lost}};
+    std::string said;
+    for (const Problem& problem : load_catalog(lessons).problems) said += to_text(problem) + "\n";
+    CHECK(said ==
+          "2.json: /id is \"final_calm\", which another file has; allowed: an id of its own\n"
+          "1.json: /runway is \"nowhere\", which is not known; allowed: \"larkmoor\"\n");
 }

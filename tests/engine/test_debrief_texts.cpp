@@ -76,6 +76,8 @@ TEST_CASE("circumstances: they travel with the recording, and one without them i
     c.device = "keyboard";
     c.aids.guide_s = 6.0;
     c.aids.guide_calls = 2;
+    c.aids.guide_ready = true;
+    c.aids.call_outs = 3;
     c.aids.panel_share = 0.25;
     c.aids.airspeed_hidden = true;
     c.aids.lamp_letters = c.aids.lamp_shapes = c.aids.lights_hidden = c.aids.side_profile = true;
@@ -88,6 +90,8 @@ TEST_CASE("circumstances: they travel with the recording, and one without them i
     CHECK(d.student == c.student);
     CHECK(d.started_unix_s == c.started_unix_s);
     CHECK(d.aids.guide_calls == 2);
+    CHECK(d.aids.guide_ready);
+    CHECK(d.aids.call_outs == 3);
     CHECK_NEAR(d.aids.panel_share, 0.25, 1e-12);
     CHECK(d.aids.longest_peek_s == -1.0);
     CHECK(d.aids.pauses == 3);
@@ -101,6 +105,8 @@ TEST_CASE("circumstances: they travel with the recording, and one without them i
     CHECK(recording_text(recording).find("\"longest_peek_s\":2.5") != std::string::npos);
 }
 
+// Rule R6: FAA-H-8083-9, Aviation Instructor's Handbook, collaborative assessment (recalled): own judgement
+// first.
 TEST_CASE("estimate: the student's words against the mean path, the mean speed and the gate") {
     const Scenario scenario = shipped_scenario("from_above");
     const Flight flight = fly_good(scenario, 1);

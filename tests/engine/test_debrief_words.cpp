@@ -42,6 +42,8 @@ TEST_CASE("words: the sentence of the aids names each, and what was covered or f
          },
          "Aids: the path guide (12 s, called 3 times), the magnifier, letters in the lights, shapes in the "
          "lights and the side profile. The lights were hidden."},
+        {[](Aids& a) { a.partner_s = 12.4; },
+         "Aids: none. The other pilot flew the student's part for 12 s."},
         {[](Aids& a) { a.airspeed_hidden = true; }, "Aids: none. Covered: airspeed."},
         {[](Aids& a) { a.airspeed_hidden = true, a.covered = {"altimeter"}; },
          "Aids: none. Covered: altimeter."},
@@ -62,6 +64,10 @@ TEST_CASE("words: the sentence of the aids names each, and what was covered or f
     }
 }
 
+// Rule R6: the student judges the run before its figures are shown (FAA-H-8083-9, Aviation Instructor's
+// Handbook, collaborative assessment; recalled): here is what the two are made of, side by side. That nothing
+// is shown for five seconds, and no figure before the estimate, is tested with the screens
+// (tests/ui/test_debrief.cpp).
 TEST_CASE("words: the estimate stands against what was, with the gate only where it was reached") {
     ReviewedFlight flight = reviewed();
     flight.review.summary.path_rad.bias = rad_from_deg(0.3);

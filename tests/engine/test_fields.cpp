@@ -98,6 +98,25 @@ TEST_CASE("fields: objects and lists carry their path, and a missing object is t
           "x.json:1: /flaps/0 is a number; allowed: an object\n");
     CHECK(problems_of(R"({"wing": {"area_m2": 1, "span_m": 1}, "flaps": []})", read) ==
           "x.json:1: /flaps has 0 entries; allowed: 1 to 2\n");
+    CHECK(problems_of(R"({"wing": {"area_m2": 1, "span_m": 1}, "flaps": [{}, {}, {}]})", read) ==
+          "x.json:1: /flaps has 3 entries; allowed: 1 to 2\n");
+}
+
+TEST_CASE("fields: of a list of texts or of numbers each bad entry is told by its place, and the good stay") {
+    std::vector<std::string> texts;
+    const auto read_texts = [&](Fields& fields) { texts = fields.texts("t", 0, 5, 3); };
+    CHECK(problems_of(R"({"t": ["a", 7, "", "abcd", "abc"]})", read_texts) ==
+          "x.json:1: /t/1 is a number; allowed: a text\n"
+          "x.json:1: /t/2 is 0 bytes long; allowed: 1 to 3\n"
+          "x.json:1: /t/3 is 4 bytes long; allowed: 1 to 3\n");
+    CHECK(texts == std::vector<std::string>{"a", "abc"});
+    std::vector<double> numbers;
+    const auto read_numbers = [&](Fields& fields) { numbers = fields.numbers("n", 0, 5, {0.0, 1.0}); };
+    CHECK(problems_of(R"({"n": [0, "1", -0.5, 1.5, 1]})", read_numbers) ==
+          "x.json:1: /n/1 is a text; allowed: a number\n"
+          "x.json:1: /n/2 is -0.5; allowed: 0 to 1\n"
+          "x.json:1: /n/3 is 1.5; allowed: 0 to 1\n");
+    CHECK(numbers == std::vector<double>{0.0, 1.0});
 }
 
 TEST_CASE("fields: an unknown key is told with the nearest known one, if there is a near one") {

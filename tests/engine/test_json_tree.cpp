@@ -45,6 +45,11 @@ TEST_CASE("json: every kind of value is read, members in the file's order") {
     CHECK(list.items[2].kind == JsonNode::Kind::object);
 }
 
+TEST_CASE("json: a value of every kind is written as it was read") {
+    const std::string text = R"({"b": [true, false], "a": null, "n": -150.5, "t": "x\"", "o": {}, "l": []})";
+    CHECK(json_text(parsed(text)) == text);
+}
+
 TEST_CASE("json: each value knows its line, whatever stands before and behind it") {
     const JsonNode root = parsed(
         "{\n"

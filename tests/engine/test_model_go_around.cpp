@@ -41,15 +41,19 @@ TEST_CASE("model pilot: a go-around is full power, a climb, and the flap up in s
 }
 
 // The pilot's hands after looking once at something invented.
-ModelPilot having_seen(std::string_view name, const Sight& sight, int landing_flap = 2) {
+ModelPilot having_seen(const PilotSkill& skill, const Sight& sight, int landing_flap = 2) {
     const PilotPlan plan{.target_cas_mps = mps_from_kt(65.0),
                          .nominal_path_rad = rad_from_deg(3.0),
                          .throttle = 0.4,
                          .calm_throttle = 0.4,
                          .landing_flap = landing_flap};
-    ModelPilot pilot = make_pilot(plan, *pilot_skill(name), 1, {.throttle = 0.4, .flap = landing_flap});
+    ModelPilot pilot = make_pilot(plan, skill, 1, {.throttle = 0.4, .flap = landing_flap});
     for (int i = 0; i < 10 * 120; ++i) fly(pilot, sight, i / 120.0);
     return pilot;
+}
+
+ModelPilot having_seen(std::string_view name, const Sight& sight, int landing_flap = 2) {
+    return having_seen(*pilot_skill(name), sight, landing_flap);
 }
 
 constexpr Sight stable_at_the_gate{.distance_m = 1700.0,
@@ -80,6 +84,42 @@ TEST_CASE("model pilot: with no flap to raise, a go-around raises none") {
     sight.path_error_rad = rad_from_deg(2.0);
     CHECK(having_seen("good", sight, 0).hands.flap == 0);
     CHECK(having_seen("good", sight, 2).hands.flap == 1);
+}
+
+TEST_CASE("model pilot: one who checks all goes around for the flap or the sink as well") {
+    const auto goes_around = [](double flap, double sink_fpm) {
+        Sight sight = stable_at_the_gate;
+        sight.flap = flap;
+        sight.sink_mps = mps_from_fpm(sink_fpm);
+        PilotSkill careful;
+        careful.checks_all = true;
+        return having_seen(careful, sight).hands.go_around;
+    };
+    CHECK_FALSE(goes_around(2.0, 345.0));
+    CHECK(goes_around(1.0, 345.0));
+    CHECK(goes_around(2.0, 700.0));
+}
+
+TEST_CASE("model pilot: where there is no flap to lower none is, and in a glide all where it does not sink") {
+    const auto flap_of = [](const PilotSkill& skill, double sink_mps, int landing_flap) {
+        Sight sight = stable_at_the_gate;
+        sight.wheel_height_m = m_from_ft(500.0);
+        sight.sink_mps = sink_mps;
+        const PilotPlan plan{.nominal_path_rad = rad_from_deg(3.0), .landing_flap = landing_flap};
+        ModelPilot pilot = make_pilot(plan, skill, 1, {});
+        for (int i = 0; i < 25 * 120; ++i) fly(pilot, sight, i / 120.0);
+        return pilot.hands.flap;
+    };
+    PilotSkill by_stages;
+    by_stages.first_flap_at_m = m_from_ft(600.0);
+    by_stages.flap_at_m = m_from_ft(400.0);
+    CHECK(flap_of(by_stages, 1.8, 2) == 1);
+    CHECK(flap_of(by_stages, 1.8, 0) == 0);
+    PilotSkill gliding;
+    gliding.glides = true;
+    gliding.flap_at_m = 0.0;
+    CHECK(flap_of(gliding, 10.0, 2) == 0);  // it would end short
+    CHECK(flap_of(gliding, 0.0, 2) == 2);   // it would never end
 }
 
 TEST_CASE("model pilot: one who stretches does so when low, and takes power off when high like anyone") {

@@ -53,6 +53,9 @@ DrillResults complete_drills() {
 
 }  // namespace
 
+// Rule R10: skill in visual approaches fades within months and is brought back by rehearsal; practice with
+// gaps between it stays longer than practice in one piece (Arthur and others 2010, read in abstract). Four
+// hours and two weeks: common practice, no source.
 TEST_CASE("sessions: a new one begins after four hours, and a long gap is one of over two weeks") {
     const std::vector<AttemptRow> rows{attempt(noon, true), attempt(noon + 600, true),
                                        attempt(noon + day, true), attempt(0, true),
@@ -67,6 +70,8 @@ TEST_CASE("sessions: a new one begins after four hours, and a long gap is one of
           std::vector<bool>{true, false});
 }
 
+// Rule R10: Roscoe 1971, Human Factors 13 (recalled): the first hours on the ground save most, and each later
+// one less. Twenty minutes, ten approaches and three worse ones: common practice, no source.
 TEST_CASE("sessions: stop after twenty minutes, ten approaches, or three each worse than the one before") {
     std::vector<AttemptRow> rows(9, attempt(noon, true));
     CHECK(stop_hint(rows) == StopHint::none);
