@@ -1,4 +1,4 @@
-// What a screen may ask for. Screens return these; `apply` in app.cpp is the only place that acts.
+// What a screen may ask for. Screens return these; only the `act`s of act.h act on them.
 #pragma once
 
 #include <string>
@@ -28,6 +28,7 @@ struct AnswerStickSense {
     bool up_key_pushes;
 };                        // true: the up key lowers the nose, as a stick pushed forward does
 struct AskStickSense {};  // ask again
+struct OpenFirstPage {};
 struct OpenBriefing {};
 struct StartFlight {};
 struct TogglePause {};
@@ -60,6 +61,10 @@ struct TouchPanel {
     bool held;
 };  // a finger rests on the dials: a peek inside, while the panel is dark
 
+struct CallHelp {
+    bool held;
+};  // a finger rests on the button of the path help
+
 struct AnswerEstimate {
     int question, answer;  // into EstimateView; question -1: the one asked now
 };
@@ -70,6 +75,13 @@ struct CloseTakeAway {};
 struct TakeAway {
     int index;  // into TakeAwayView::offers
 };
+struct OpenSchool {};
+struct CloseSchool {};
+struct ChooseForSchool {
+    int row, choice;  // into SchoolView
+};
+struct HandOverSchool {};  // as a file
+struct TakeInSchool {};    // from a file that the user chooses
 struct OpenCriteria {};
 struct CloseCriteria {};
 struct SetCriterion {
@@ -123,18 +135,107 @@ struct ChooseProgressLesson {
     std::string id;
 };  // empty: all lessons
 struct SaveProgress {};
+// ---- the lessons of the syllabus ----
+struct OpenLessons {};
+struct CloseLessons {};
+struct ChooseLesson {
+    std::string id;
+};  // in the list
+struct OpenLesson {
+    std::string id;
+};  // its card
+struct FlyLesson {
+    std::string id;
+};                           // by way of the briefing
+struct OpenFirstLesson {};   // its card
+struct FlyNextRun {};        // of the lesson just flown, as its practice has it
+struct FlyNow {};            // the approach chosen, with no briefing
+struct ExchangeControls {};  // "I have control", "You have control"
+// ---- drills ----
+struct OpenDrills {};
+struct CloseDrills {};
+struct OpenDrill {
+    std::string id;
+};
+struct BeginDrill {};  // the one that is open, with a seed of its own
+struct AnswerCard {
+    int choice;  // into DrillView::choices; of the student who tells, the command
+};
+struct MovePlaceMark {
+    double metres;  // beyond the aim point
+    bool onwards;   // from where the mark stands instead
+};
+struct DoWithDrill {
+    enum class Wish {
+        go_on,        // what stands in DrillView::go_on
+        mark_moment,  // of the approach that is played, where it stands
+        again,        // the same seed
+        again_anew,   // another seed
+        leave,        // back to where it was opened
+    };
+    Wish wish;
+};
 
-using Action =
-    std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, OpenWhereAndWhen, CloseWhereAndWhen,
-                 SetWhereAndWhen, AnswerStickSense, AskStickSense, OpenBriefing, StartFlight, TogglePause,
-                 RestartSame, RestartMirrored, FlyOn, OpenSummary, GoToChoices, GoAround, MoveStick,
-                 SetThrottle, SetFlap, SetTrim, ToggleSound, SaveTrack, OpenScreenAndHelp, CloseScreenAndHelp,
-                 SetDisplay, TouchPanel, AnswerEstimate, SkipEstimate, ShowDetail, OpenTakeAway,
-                 CloseTakeAway, TakeAway, OpenCriteria, CloseCriteria, SetCriterion, ResetCriteria,
-                 OpenReplay, CloseReplay, DriveReplay, OpenLogbook, CloseLogbook, ChooseAttempt, OpenAttempt,
-                 ReplayAttempt, CompareAttempts, SaveAttempt, DeleteAttempt, BringBackAttempt, EraseAttempt,
-                 ChooseStudent, WriteStudent, ExportStudent, ImportFile, OpenProgress, CloseProgress,
-                 ChooseProgressLesson, SaveProgress>;
+// ---- one's own lessons ----
+struct OpenOwnLessons {};
+struct CloseOwnLessons {};  // of the sheets about them: back to the one before
+struct SetLessonField {
+    int field;  // LessonEditorView::Field::number
+    double amount;
+    std::string words;  // of a text
+};
+struct DoWithLesson {
+    enum class Wish {
+        choose,     // in the list
+        write_new,  // from the usual approach
+        write_on,   // the one that is being written
+        open,       // to be changed
+        copy,       // a second one like it
+        keep,       // the one that is being written
+        fly_draft,  // by way of the briefing, as all flying of these
+        fly,
+        hand_over,  // as a file
+        copy_link,  // to be pasted
+        remove,
+        bring_back,
+        take_in,  // from a file
+        look_at_arrived,
+        fly_arrived,
+        keep_arrived,
+        leave_arrived,
+    };
+    Wish wish;
+    std::string id;  // where one of the list is meant
+};
+// ---- where the numbers come from ----
+struct OpenSources {};
+struct CloseSources {};  // back to where it was opened
+struct ChooseSourceTopic {
+    int topic;  // into SourcesView::topics
+};
+
+// By subject, one `act_*.cpp` each; one list of all costs the compiler seconds and a gigabyte a screen.
+using ChoicesWish = std::variant<ChooseDistance, ChoosePosition, ChooseHeadwind, OpenWhereAndWhen,
+                                 CloseWhereAndWhen, SetWhereAndWhen, AnswerStickSense, AskStickSense,
+                                 OpenFirstPage, OpenBriefing, GoToChoices, FlyNow>;
+using FlightWish =
+    std::variant<StartFlight, TogglePause, RestartSame, RestartMirrored, FlyOn, GoAround, MoveStick,
+                 SetThrottle, SetFlap, SetTrim, TouchPanel, CallHelp, ExchangeControls>;
+using SettingsWish =
+    std::variant<ToggleSound, OpenScreenAndHelp, CloseScreenAndHelp, SetDisplay, OpenSchool, CloseSchool,
+                 ChooseForSchool, HandOverSchool, TakeInSchool, OpenCriteria, CloseCriteria, SetCriterion,
+                 ResetCriteria, OpenSources, CloseSources, ChooseSourceTopic>;
+using DebriefWish = std::variant<AnswerEstimate, SkipEstimate, OpenSummary, ShowDetail, OpenTakeAway,
+                                 CloseTakeAway, TakeAway, SaveTrack, OpenReplay, CloseReplay, DriveReplay>;
+using LogbookWish =
+    std::variant<OpenLogbook, CloseLogbook, ChooseAttempt, OpenAttempt, ReplayAttempt, CompareAttempts,
+                 SaveAttempt, DeleteAttempt, BringBackAttempt, EraseAttempt, ChooseStudent, WriteStudent,
+                 ExportStudent, ImportFile, OpenProgress, CloseProgress, ChooseProgressLesson, SaveProgress>;
+using LessonsWish =
+    std::variant<OpenLessons, CloseLessons, ChooseLesson, OpenLesson, FlyLesson, OpenFirstLesson, FlyNextRun,
+                 OpenOwnLessons, CloseOwnLessons, SetLessonField, DoWithLesson, OpenDrills, CloseDrills,
+                 OpenDrill, BeginDrill, AnswerCard, MovePlaceMark, DoWithDrill>;
+using Action = std::variant<ChoicesWish, FlightWish, SettingsWish, DebriefWish, LogbookWish, LessonsWish>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

@@ -7,14 +7,17 @@
 #include "lesson/approach_choice.h"
 #include "record/tick_clock.h"
 #include "ui/debrief_state.h"
+#include "ui/drill_desk.h"
 #include "ui/flight_session.h"
 #include "ui/host.h"
 #include "ui/input.h"
+#include "ui/lesson_editor.h"
 #include "ui/logbook.h"
 #include "ui/logbook_choice.h"
 #include "ui/replay_session.h"
 #include "ui/screens/screens.h"
 #include "ui/settings.h"
+#include "ui/syllabus_desk.h"
 
 namespace slopewise {
 
@@ -23,18 +26,27 @@ struct App {
     Settings settings;
     ApproachChoice choice;
     std::optional<FlightSession> flight;
-    Hands hands;
+    PilotHands hands;
     TickClock clock;
     Screen screen = Screen::choices;
+    Screen home = Screen::choices;            // the first page or the choices, whichever was last seen
     Screen after_question = Screen::choices;  // where answering the stick question leads
     Screen after_help = Screen::choices;      // where closing "screen and help" leads
+    Screen after_sources = Screen::choices;   // where closing "where the numbers come from" leads
+    int source_topic = 0;                     // 0: all of them
     DebriefState debrief;
     std::optional<ReplaySession> replay;
-    Screen after_replay = Screen::summary;  // where closing it leads
+    std::optional<std::string> school_import;  // the text so far of the school's file that is being read
+    std::string school_file;                   // its name
+    std::vector<std::string> school_news;      // what became of it
+    Screen after_replay = Screen::summary;     // where closing it leads
     UiState ui;
     std::string notice;  // something the user should know; empty mostly
     Logbook logbook;
     LogbookChoice logbook_choice;
+    LessonDesk lessons;  // one's own
+    DrillDesk drills;
+    SyllabusDesk syllabus;
     std::vector<StoreEvent> store_events;  // of this frame; its memory is used again
     Mirror mirror;                         // last told
     View view;                             // last shown; its memory is used again
@@ -44,7 +56,13 @@ struct App {
 // The program at its first screen, with the settings kept by the host.
 App make_app(Catalog catalog, Host& host);
 
-// The approach chosen on the first sheets.
+// In flight, neither paused nor waiting for an answer.
+bool flying(const App& app);
+
+// Whatever runs stands still: the flight, the replay.
+void pause(App& app);
+
+// The approach chosen on the first sheets, or the lesson that is flown instead.
 Scenario chosen_scenario(const App& app);
 
 // The lesson whose aircraft, runway and tolerances every chosen approach shares.

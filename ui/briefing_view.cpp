@@ -2,6 +2,7 @@
 #include "lesson/briefing.h"
 #include "ui/format.h"
 #include "ui/input.h"
+#include "ui/school_desk.h"
 #include "ui/views.h"
 
 namespace slopewise {
@@ -52,6 +53,13 @@ std::vector<BriefingView::Expectation> light_rows(const Scenario& scenario, cons
     return rows;
 }
 
+// The setting with which the altimeter reads nothing on the threshold.
+std::string altimeter_words(const Scenario& scenario, PressureUnit unit) {
+    const Air air = air_at(air_column(scenario.lesson.weather), scenario.surroundings.runway.elevation_m);
+    return "The altimeter is set to " + pressure_words(air.pressure_pa, unit) +
+           " and reads from the runway up. The vertical speed lags.";
+}
+
 }  // namespace
 
 BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
@@ -66,8 +74,14 @@ BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
     view.reminders = {"The aim point is the one spot that does not move. Keep it still.",
                       "Look out; glance at the airspeed; look out again.",
                       "Below 200 ft leave the lights alone: small power, steady attitude.",
-                      "The altimeter reads from the runway up. The vertical speed lags."};
+                      altimeter_words(scenario, settings.school.pressure_unit)};
+    if (const std::string flap = flap_schedule_words(settings.school, scenario.aircraft); !flap.empty())
+        view.reminders.push_back(flap);
     view.keys = key_hints(settings);
+    const bool shared = scenario.lesson.hands != Hands::both;
+    // Those of this flight: starting again is for its end, handing over for where two share the controls.
+    std::erase_if(view.keys,
+                  [&](const KeyHint& hint) { return hint.key == "N M" || (hint.key == "C" && !shared); });
     return view;
 }
 

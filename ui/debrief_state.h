@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "progress/attempt_row.h"
+#include "progress/sessions.h"
 
 namespace slopewise {
 
@@ -22,6 +23,8 @@ struct DebriefState {
     // Of the lesson by this student, before this attempt, the oldest first; the logbook's to give.
     int earlier_runs = 0;
     std::vector<AttemptRow> earlier_rows;
+
+    StopHint stop = StopHint::none;  // of this student's session with this attempt
 };
 
 }  // namespace slopewise

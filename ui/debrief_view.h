@@ -82,6 +82,18 @@ struct CriteriaView {
     bool usual = true;  // nothing differs from the usual
 };
 
+// What the school sets besides its limits.
+struct SchoolView {
+    struct Row {
+        std::string label;
+        std::vector<std::string> choices;
+        int chosen = -1;  // -1: what its file says is none of these
+    };
+    std::vector<Row> rows;
+    std::vector<std::string> facts;  // its name, aircraft and flap, as its file has them
+    std::vector<std::string> news;   // what became of a file taken in; of a bad one, every problem
+};
+
 // What can be handed over as files.
 struct TakeAwayView {
     struct Offer {

@@ -37,14 +37,16 @@ struct Display {
     Look look = Look::standard;
     bool projector_text = false;  // larger text, and the airspeed for the back row
     bool reduced_motion = false;
-    bool eyes_outside = false;   // the panel is dark but for a peek
-    bool side_profile = false;   // the path from the side, while flying
-    bool magnifier = true;       // the lights enlarged where the screen cannot show them
-    bool lamp_letters = false;   // R and W in the magnifier
-    bool lamp_shapes = false;    // rings and discs in the magnifier
-    InstrumentSet covered;       // an instructor's lid lies on them
-    InstrumentSet failed;        // they show no reading, and say so; the stall warning is silent
-    double screen_width_cm = 0;  // of the picture, the window filling the screen; 0: not stated
+    bool eyes_outside = false;    // the panel is dark but for a peek
+    bool side_profile = false;    // the path from the side, while flying
+    bool help_by_itself = false;  // the path help comes uncalled when the path is lost
+    bool call_outs = false;       // the instructor's short calls
+    bool magnifier = true;        // the lights enlarged where the screen cannot show them
+    bool lamp_letters = false;    // R and W in the magnifier
+    bool lamp_shapes = false;     // rings and discs in the magnifier
+    InstrumentSet covered;        // an instructor's lid lies on them
+    InstrumentSet failed;         // they show no reading, and say so; the stall warning is silent
+    double screen_width_cm = 0;   // of the picture, the window filling the screen; 0: not stated
     double viewing_distance_cm = 0;
 
     friend bool operator==(const Display&, const Display&) = default;

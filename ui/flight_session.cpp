@@ -1,7 +1,9 @@
 #include "ui/flight_session.h"
 
 #include <algorithm>
+#include <cmath>
 
+#include "ui/flight_help.h"
 #include "ui/views.h"
 
 namespace slopewise {
@@ -14,6 +16,16 @@ constexpr std::size_t roomy_s = 300;  // an approach from 3 NM takes four minute
 // flash more than three times a second (WCAG 2.2, success criterion 2.3.1).
 constexpr std::int64_t warning_lasts_ticks = second_ticks / 2;
 
+// A finger that rests on a key is no input: from here on a hand has done something.
+constexpr double moved_stick = 0.02, moved_lever = 0.01;
+
+bool has_moved(const FlightSession& session, const Controls& student) {
+    const ControlPositions now = positions_of(student);
+    const ControlPositions& start = session.scenario.start_trim.controls;
+    return std::abs(now.stick) > moved_stick || std::abs(now.throttle - start.throttle) > moved_lever ||
+           now.flap != start.flap;
+}
+
 InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
     InstrumentSet both;
     for (const InstrumentName& one : instrument_names) both.*one.which = a.*one.which || b.*one.which;
@@ -22,9 +34,10 @@ InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
 
 }  // namespace
 
-FlightSession begin_session(Scenario scenario, const Criteria& criteria) {
+FlightSession begin_session(Scenario scenario, const Criteria& criteria, const HelpPlan& plan) {
     FlightSession session;
     session.criteria = criteria;
+    session.help.plan = plan;
     session.scenario = std::move(scenario);
     session.attempt = begin_attempt(session.scenario);
     session.before = session.attempt.flight;
@@ -36,6 +49,7 @@ FlightSession begin_session(Scenario scenario, const Criteria& criteria) {
     session.track.points.reserve(roomy_s * second_ticks / track_interval_ticks);
     session.peeks.reserve(roomy_s);
     session.piece.reserve(8192);
+    begin_sharing(session);
     return session;
 }
 
@@ -67,10 +81,16 @@ KeptAttempt kept_of(const FlightSession& session) {
 RecordedAids recorded_aids(const FlightSession& session) {
     const AidsUsed& used = session.aids;
     RecordedAids aids;
+    aids.guide_s = shown_s(session.help);
+    aids.guide_calls = session.help.calls;
+    aids.guide_ready = used.guide_ready;
+    if (used.call_outs) aids.call_outs = session.call_outs.said;
     aids.magnifier = used.magnifier;
     aids.lamp_letters = used.lamp_letters;
     aids.lamp_shapes = used.lamp_shapes;
     aids.side_profile = used.side_profile;
+    aids.lights_hidden = session.scenario.lesson.aids.lights == LessonAids::Lights::hidden;
+    aids.partner_s = static_cast<double>(session.sharing.partner_ticks) * tick_s;
     aids.airspeed_hidden = used.covered.airspeed || used.failed.airspeed;
     aids.covered = names_of(used.covered);
     aids.failed = names_of(used.failed);
@@ -87,11 +107,25 @@ RecordedAids recorded_aids(const FlightSession& session) {
     return aids;
 }
 
+Display shown_display(const FlightSession& session, const Display& display) {
+    const LessonAids& kept_back = session.scenario.lesson.aids;
+    Display shown = display;
+    shown.covered.airspeed |= kept_back.airspeed_hidden;
+    shown.eyes_outside |= kept_back.eyes_outside;
+    return shown;
+}
+
+bool shows_lights(const FlightSession& session, double wheel_height_m) {
+    return lights_shown(session.scenario.lesson.aids, wheel_height_m, session.acted);
+}
+
 bool shows_side_profile(const FlightSession& session, const Display& display) {
     return display.side_profile || session.scenario.lesson.side_profile;
 }
 
-void watch(FlightSession& session, const Display& display, bool peek) {
+void watch(FlightSession& session, const Display& wanted, bool peek, bool calls_for_help) {
+    const Display display = shown_display(session, wanted);
+    watch_help(session, display, calls_for_help);
     if (session.attempt.end != End::none) return;
     AidsUsed& aids = session.aids;
     aids.magnifier |= display.magnifier;
@@ -107,7 +141,9 @@ void watch(FlightSession& session, const Display& display, bool peek) {
     session.peeking = looks;
 }
 
-Events tick_session(FlightSession& session, const Controls& controls) {
+Events tick_session(FlightSession& session, const Controls& student) {
+    session.acted |= has_moved(session, student);
+    const Controls controls = shared_controls(session, student);
     session.before = session.attempt.flight;
     const Events events = tick(session.scenario, session.attempt, controls);
     session.instruments = advance_instruments(session.instruments, session.attempt.flight);
@@ -115,6 +151,7 @@ Events tick_session(FlightSession& session, const Controls& controls) {
                            ? warning_lasts_ticks
                            : std::max<std::int64_t>(session.stalling - 1, 0);
     if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
+    advance_guidance(session);
     record(session.recording, controls, session.attempt);
     extend(session.track, session.scenario, session.attempt, events);
     if (events.scoring_ended) review_session(session);

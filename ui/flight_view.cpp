@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "lesson/attempt.h"
 #include "review/words.h"
+#include "ui/flight_help.h"
 #include "ui/format.h"
 #include "ui/input.h"
 #include "ui/sky_view.h"
@@ -14,6 +15,9 @@ namespace {
 
 // The view axis lies a little below the body axis, as a pilot looks over the nose.
 constexpr double view_depression_rad = rad_from_deg(1.0);
+
+// A larger aircraft comes down its path with its nose a little up (common practice, no source).
+constexpr double leader_pitch_rad = rad_from_deg(3.0);
 
 FlightState blended(const FlightSession& session, double blend) {
     const FlightState& a = session.before;
@@ -39,6 +43,27 @@ RunwayView runway_view(const Runway& runway) {
             countryside_view(runway.countryside)};
 }
 
+// The larger aircraft ahead; the line it came down on only once that has been judged.
+LeaderView leader_view(const FlightSession& session, double at_s) {
+    const Lesson& lesson = session.scenario.lesson;
+    const Traffic& traffic = lesson.traffic;
+    if (!traffic.there()) return {};
+    const Runway& runway = session.scenario.surroundings.runway;
+    const LeaderPlace place = leader_at(traffic, runway, lesson.start.distance_m, at_s);
+    LeaderView view;
+    view.there = true;
+    view.x_m = place.x_m;
+    view.z_m = place.z_m;
+    view.pitch_rad = place.on_ground ? 0.0 : leader_pitch_rad;
+    view.span_m = traffic.span_m;
+    view.since_touchdown_s = place.since_touchdown_s;
+    view.touchdown_x_m = traffic.touchdown_m;
+    view.touchdown_z_m = leader_path_height_m(traffic, runway, traffic.touchdown_m);
+    view.path_rad = traffic.path_rad;
+    view.path_shown = session.attempt.end != End::none;
+    return view;
+}
+
 SceneView scene_view(const FlightSession& session, double blend) {
     const Scenario& scenario = session.scenario;
     const FlightState flight = blended(session, blend);
@@ -58,7 +83,9 @@ SceneView scene_view(const FlightSession& session, double blend) {
                                                     unit_shows(scenario.lights, i, eye, faults),
                                                     lamp_brightness(scenario.lesson.outlook, unit.lens, eye)};
     }
-    scene.sky = sky_view(scenario, time_s(session.attempt) + blend * tick_s);
+    const double at_s = time_s(session.attempt) + blend * tick_s;
+    scene.sky = sky_view(scenario, at_s);
+    scene.leader = leader_view(session, at_s);
     scene.look_over_rad = scenario.aircraft.geometry.look_over_rad;
     scene.body_pitch_rad = flight.pitch_rad;
     return scene;
@@ -106,16 +133,24 @@ void instruments_view(const FlightSession& session, const Display& display, cons
 
 void caption_words(const FlightSession& session, const InstrumentsView& instruments, std::string& words) {
     words.clear();
+    exchange_caption(session, words);
+    if (!words.empty() && !instruments.stall_warning) return;
     if (instruments.stall_warning) {
         words = "Stall warning: lower the nose";
         return;
     }
-    if (instruments.failed.airspeed || instruments.covered.airspeed) return;
     const auto flap = static_cast<std::size_t>(instruments.flap_index);
     const double limit_kt = kt_from_mps(session.scenario.aircraft.flaps[flap].max_speed_mps);
-    if (instruments.airspeed_kt <= limit_kt) return;
+    const bool speed_shown = !instruments.failed.airspeed && !instruments.covered.airspeed;
+    if (!speed_shown || instruments.airspeed_kt <= limit_kt) return guidance_caption(session, words);
     words = "Too fast for this flap: limit ";
     words.append(number_words(limit_kt)).append(" kt");
+}
+
+// A picture without lamps: its words are made again with the first lamp that is shown.
+void hide(LightPicture& picture) {
+    picture.white_fraction.clear();
+    picture.words = "not shown";
 }
 
 const char* status_words(const FlightSession& session) {
@@ -134,6 +169,11 @@ std::string view_words(const Display& display) {
            (std::abs(share - 1.0) < 0.05 ? ", true size" : ", " + number_words(share, 1) + " of true size");
 }
 
+// Said from the start where help would have come.
+const char* unaided_words(const HelpPlan& plan, const Display& display) {
+    return plan.unaided_run && (display.help_by_itself || display.call_outs) ? ", unaided run" : "";
+}
+
 }  // namespace
 
 std::string setup_words(const Scenario& scenario) {
@@ -143,14 +183,19 @@ std::string setup_words(const Scenario& scenario) {
         offset_deg > 0.05 ? "above the path" : (offset_deg < -0.05 ? "below the path" : "on the path");
     const double headwind_kt = kt_from_mps(
         headwind_at_mps(scenario.surroundings.wind, wheel_height_m(scenario.aircraft, scenario.start_state)));
-    std::string words = number_words(nm_from_m(start.distance_m)) + " NM, " + side + ", ";
+    const double distance_nm = nm_from_m(start.distance_m);
+    const bool whole = std::abs(distance_nm - std::round(distance_nm)) < 0.05;
+    std::string words = number_words(distance_nm, whole ? 0 : 1) + " NM, " + side + ", ";
     words += headwind_kt < 0.5 ? "calm" : number_words(headwind_kt) + " kt headwind";
     return words;
 }
 
 void flight_words(const FlightSession& session, const Settings& settings, FlightView& view) {
-    view.setup = setup_words(session.scenario) + ", " + outlook_words(session.scenario.lesson.outlook) +
-                 ", " + view_words(settings.display);
+    // How a run begins that is kept back is for the student to find out.
+    const bool kept_back = !session.scenario.lesson.practice.set_ups.empty();
+    view.setup = (kept_back ? "as you find it" : setup_words(session.scenario)) + ", " +
+                 outlook_words(session.scenario.lesson.outlook) + ", " + view_words(settings.display) +
+                 unaided_words(session.help.plan, settings.display);
     view.keys = key_hints(settings);
     view.caption.reserve(64);
     view.status.reserve(64);
@@ -162,9 +207,12 @@ void flight_words(const FlightSession& session, const Settings& settings, Flight
 
 void flight_view(const FlightSession& session, const Settings& settings, bool peek, double blend,
                  FlightView& view) {
-    const Display& display = settings.display;
+    const Display display = shown_display(session, settings.display);
     const TrackPoint now = observe(session.scenario, session.attempt);
     view.scene = scene_view(session, blend);
+    const bool lights = shows_lights(session, now.wheel_height_m);
+    if (!lights) view.scene.lamp_count = 0;
+    view.scene.path_help = path_help_view(session, now);
     view.scene.magnifier = display.magnifier;
     view.scene.lamp_letters = display.lamp_letters;
     view.scene.lamp_shapes = display.lamp_shapes;
@@ -175,7 +223,10 @@ void flight_view(const FlightSession& session, const Settings& settings, bool pe
     view.scored = session.attempt.end == End::none;
     view.status = status_words(session);
     caption_words(session, view.instruments, view.caption);
-    light_picture(session.scenario, now.white_fraction, view.lights);
+    if (lights) light_picture(session.scenario, now.white_fraction, view.lights);
+    else hide(view.lights);
+    view.control = sharing_words(session);
+    view.waits_for_answer = waits_for_answer(session);
     if (shows_side_profile(session, display)) side_profile_view(session, now, view.side_profile);
     else view.side_profile.flown.clear();
 }

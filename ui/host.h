@@ -18,6 +18,21 @@ enum class HostEvent {
     storage_failed,  // a kept text could not be written
 };
 
+// A text that came from outside: the page's own address, a file that was chosen.
+struct HostText {
+    enum class Kind {
+        link,        // name: empty
+        file,        // name: the file's
+        unread_file  // name: the file's; text: why it cannot be read
+    };
+    Kind kind = Kind::link;
+    std::string name;
+    std::string text;
+};
+
+// Longer files are not read.
+inline constexpr std::size_t most_file_bytes = std::size_t{1} << 20;
+
 class Host {
 public:
     virtual ~Host() = default;
@@ -48,8 +63,23 @@ public:
     // Hands a file to the user: a download, or a file beside the program.
     virtual void offer_file(std::string_view name, std::string_view media_type, std::string_view text) = 0;
 
+    // Lets the user choose a file of at most 1 MiB; it comes by `take_texts`.
+    virtual void choose_text_file() = 0;
+    // Texts that came since the last call, in their order; of the page's address, its part after the '#',
+    // when it carries a lesson.
+    virtual std::vector<HostText> take_texts() = 0;
+
+    // The page's address without what stands after its '#'; empty where there is no page.
+    virtual std::string page_address() { return {}; }
+    // Puts words where they can be pasted from; where that is not allowed they are shown to be copied by
+    // hand.
+    virtual void copy_text(std::string_view words) = 0;
+
     // What is to be heard from now on.
     virtual void play(const SoundView& sound) = 0;
+
+    // Words to be spoken once, where the machine has a voice; elsewhere nothing is heard of them.
+    virtual void speak(std::string_view) {}
 
     // The current screen as plain text, for screen readers and tests: what is told when it changes, and
     // the instruments, which are there to be read but never spoken unasked.

@@ -58,7 +58,7 @@ struct Importing {
             return next();
         }
         import.waiting_for = kept.id;
-        keep_whole(app, kept, review_kept(kept, scenario, app.settings.criteria), host);
+        keep_whole(app, kept, review_kept(kept, scenario, app.settings.school.criteria), host);
         if (app.logbook.standing == Logbook::Standing::refused) import_kept(app, host);
     }
 

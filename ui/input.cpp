@@ -1,9 +1,13 @@
 #include "ui/input.h"
 
+#include <array>
 #include <cmath>
+#include <utility>
 
 #include "base/interpolate.h"
+#include "flight/dynamics.h"
 #include "ui/replay_keys.h"
+#include "ui/sources_view.h"
 
 namespace slopewise {
 namespace {
@@ -38,7 +42,7 @@ double direction(const RawInput& raw, Key more, Key less) {
     return (raw.is_held(more) ? 1.0 : 0.0) - (raw.is_held(less) ? 1.0 : 0.0);
 }
 
-void move_stick(Hands& hands, const RawInput& raw, bool up_key_pushes, double dt_s) {
+void move_stick(PilotHands& hands, const RawInput& raw, bool up_key_pushes, double dt_s) {
     if (hands.mouse_has_stick) return;
     const double keys = direction(raw, Key::up, Key::down);
     const double axis = shaped(raw.controller_stick.value_or(0.0));
@@ -60,7 +64,7 @@ void move_stick(Hands& hands, const RawInput& raw, bool up_key_pushes, double dt
     hands.stick_held_s += dt_s;
 }
 
-void move_lever(Hands& hands, const RawInput& raw, double dt_s) {
+void move_lever(PilotHands& hands, const RawInput& raw, double dt_s) {
     const double tap =
         (raw.was_pressed(Key::e) ? lever_tap : 0.0) - (raw.was_pressed(Key::d) ? lever_tap : 0.0);
     const double held = direction(raw, Key::e, Key::d);
@@ -70,32 +74,68 @@ void move_lever(Hands& hands, const RawInput& raw, double dt_s) {
     if (raw.was_pressed(Key::x)) hands.at.throttle = 0.0;
 }
 
-void step_flap(Hands& hands, const RawInput& raw, int flap_count) {
+void step_flap(PilotHands& hands, const RawInput& raw, int flap_count) {
     const int step = (raw.was_pressed(Key::f) ? 1 : 0) - (raw.was_pressed(Key::r) ? 1 : 0);
     const int flap = hands.at.flap + step;
     hands.at.flap = flap < 0 ? 0 : (flap >= flap_count ? flap_count - 1 : flap);
 }
 
+// What each hand does changes places with what the other does on the keys opposite: stick and trim to the
+// left hand's E D and R F, power and flap to the right hand's arrows and U J.
+RawInput for_hands(RawInput raw, StickHand stick_hand) {
+    constexpr std::array<std::pair<Key, Key>, 4> opposite{
+        {{Key::up, Key::e}, {Key::down, Key::d}, {Key::r, Key::u}, {Key::f, Key::j}}};
+    if (stick_hand == StickHand::right) return raw;
+    for (const auto& [one, other] : opposite) {
+        std::swap(raw.held[static_cast<std::size_t>(one)], raw.held[static_cast<std::size_t>(other)]);
+        std::swap(raw.pressed[static_cast<std::size_t>(one)], raw.pressed[static_cast<std::size_t>(other)]);
+    }
+    return raw;
+}
+
+// Answers by their number; what there is none of now is not heard.
+void add_drill_shortcuts(const RawInput& raw, Actions& actions) {
+    constexpr std::array<Key, 8> numbers{Key::one,  Key::two, Key::three, Key::four,
+                                         Key::five, Key::six, Key::seven, Key::eight};
+    constexpr double fine_m = 15.0, coarse_m = 60.0;  // about 50 and 200 ft
+    constexpr double second_ticks = 1.0 / tick_s;
+    for (std::size_t i = 0; i < numbers.size(); ++i)
+        if (raw.was_pressed(numbers[i])) actions.emplace_back(AnswerCard{static_cast<int>(i)});
+    const double mark_m =
+        (raw.was_pressed(Key::right) ? fine_m : 0.0) - (raw.was_pressed(Key::left) ? fine_m : 0.0) +
+        (raw.was_pressed(Key::up) ? coarse_m : 0.0) - (raw.was_pressed(Key::down) ? coarse_m : 0.0);
+    if (mark_m != 0.0) actions.emplace_back(MovePlaceMark{mark_m, true});
+    if (raw.was_pressed(Key::left)) actions.emplace_back(DriveReplay{DriveReplay::Wish::step, -second_ticks});
+    if (raw.was_pressed(Key::right)) actions.emplace_back(DriveReplay{DriveReplay::Wish::step, second_ticks});
+    if (raw.was_pressed(Key::m)) actions.emplace_back(DoWithDrill{DoWithDrill::Wish::mark_moment});
+    if (!raw.was_pressed(Key::p) && !raw.was_pressed(Key::space)) return;
+    actions.emplace_back(DriveReplay{DriveReplay::Wish::play_or_pause});
+    actions.emplace_back(TogglePause{});
+}
+
 }  // namespace
 
-Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, int flap_count) {
+Wishes read_input(PilotHands& hands, const RawInput& given, const Settings& settings, int flap_count) {
+    const RawInput raw = for_hands(given, settings.school.stick_hand);
     const double dt_s = clamp(raw.wall_s - hands.last_wall_s, 0.0, longest_frame_s);
     hands.last_wall_s = raw.wall_s;
     move_stick(hands, raw, settings.up_key_pushes.value_or(true), dt_s);
     move_lever(hands, raw, dt_s);
     step_flap(hands, raw, flap_count);
     hands.key_peeks = raw.is_held(Key::v);
+    hands.key_calls_help = raw.is_held(Key::a);
     hands.at.trim = clamp(hands.at.trim + direction(raw, Key::u, Key::j) * trim_rate_ps * dt_s, -1.0, 1.0);
 
     Wishes wishes;
     wishes.controls = hands.at;
-    if (raw.was_pressed(Key::g)) wishes.actions.push_back(GoAround{});
+    if (raw.was_pressed(Key::g)) wishes.actions.emplace_back(GoAround{});
     if (raw.was_pressed(Key::p) || raw.was_pressed(Key::space) || raw.was_pressed(Key::escape))
-        wishes.actions.push_back(TogglePause{});
-    if (raw.was_pressed(Key::h)) wishes.actions.push_back(OpenScreenAndHelp{});
-    if (raw.was_pressed(Key::s)) wishes.actions.push_back(ToggleSound{});
-    if (raw.was_pressed(Key::n)) wishes.actions.push_back(RestartSame{});
-    if (raw.was_pressed(Key::m)) wishes.actions.push_back(RestartMirrored{});
+        wishes.actions.emplace_back(TogglePause{});
+    if (raw.was_pressed(Key::h)) wishes.actions.emplace_back(OpenScreenAndHelp{});
+    if (raw.was_pressed(Key::c)) wishes.actions.emplace_back(ExchangeControls{});
+    if (raw.was_pressed(Key::s)) wishes.actions.emplace_back(ToggleSound{});
+    if (raw.was_pressed(Key::n)) wishes.actions.emplace_back(RestartSame{});
+    if (raw.was_pressed(Key::m)) wishes.actions.emplace_back(RestartMirrored{});
     return wishes;
 }
 
@@ -103,7 +143,7 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
     if (screen == Screen::replay) return replay_shortcuts(raw);
     Actions actions;
     const auto on = [&](Key key, const Action& action) {
-        if (raw.was_pressed(key)) actions.push_back(action);
+        if (raw.was_pressed(key)) actions.emplace_back(action);
     };
     if (screen == Screen::choices) {
         on(Key::one, ChooseDistance{1});
@@ -112,11 +152,27 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::h, OpenScreenAndHelp{});
         on(Key::w, OpenWhereAndWhen{});
         on(Key::l, OpenLogbook{});
+        on(Key::k, OpenOwnLessons{});
+        on(Key::d, OpenDrills{});
+        on(Key::s, OpenLessons{});
+        on(Key::f, FlyNow{});
+        on(Key::escape, OpenFirstPage{});
+    } else if (screen == Screen::welcome) {
+        on(Key::f, FlyNow{});
+        on(Key::s, OpenLessons{});
+        on(Key::c, GoToChoices{});
+        on(Key::d, OpenDrills{});
+        on(Key::l, OpenLogbook{});
+        on(Key::k, OpenOwnLessons{});
+        on(Key::h, OpenScreenAndHelp{});
+    } else if (screen == Screen::lessons || screen == Screen::lesson_card) {
+        on(Key::h, OpenScreenAndHelp{});
     } else if (screen == Screen::stick_sense) {  // the question is answered by the very key
         on(Key::up, AnswerStickSense{true});
         on(Key::down, AnswerStickSense{false});
     } else if (screen == Screen::summary) {
         on(Key::n, RestartSame{});
+        on(Key::a, FlyNextRun{});
         on(Key::m, RestartMirrored{});
         on(Key::o, FlyOn{});
         on(Key::c, SaveTrack{});
@@ -127,13 +183,21 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::one, AnswerEstimate{-1, 0});
         on(Key::two, AnswerEstimate{-1, 1});
         on(Key::three, AnswerEstimate{-1, 2});
+    } else if (screen == Screen::own_lessons) {
+        on(Key::n, DoWithLesson{DoWithLesson::Wish::write_new, ""});
+        on(Key::i, DoWithLesson{DoWithLesson::Wish::take_in, ""});
     } else if (screen == Screen::logbook) {
         on(Key::p, OpenProgress{});
         on(Key::t, ExportStudent{});
         on(Key::i, ImportFile{});
     } else if (screen == Screen::progress) {
         on(Key::c, SaveProgress{});
+    } else if (screen == Screen::drill) {
+        add_drill_shortcuts(raw, actions);
+    } else if (screen == Screen::drill_result) {
+        on(Key::n, DoWithDrill{DoWithDrill::Wish::again});
     }
+    if (has_sources(screen)) on(Key::q, OpenSources{});
     if (screen == Screen::screen_and_help) {
         on(Key::escape, CloseScreenAndHelp{});
         on(Key::h, CloseScreenAndHelp{});
@@ -147,13 +211,34 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::t, CloseTakeAway{});
     } else if (screen == Screen::criteria) {
         on(Key::escape, CloseCriteria{});
+    } else if (screen == Screen::school) {
+        on(Key::escape, CloseSchool{});
     } else if (screen == Screen::logbook) {
         on(Key::escape, CloseLogbook{});
         on(Key::l, CloseLogbook{});
     } else if (screen == Screen::progress) {
         on(Key::escape, CloseProgress{});
         on(Key::p, CloseProgress{});
-    } else if (screen != Screen::choices) {
+    } else if (screen == Screen::sources) {
+        on(Key::escape, CloseSources{});
+        on(Key::q, CloseSources{});
+    } else if (screen == Screen::own_lessons) {
+        on(Key::escape, CloseOwnLessons{});
+        on(Key::k, CloseOwnLessons{});
+    } else if (screen == Screen::lessons) {
+        on(Key::escape, CloseLessons{});
+        on(Key::s, CloseLessons{});
+    } else if (screen == Screen::lesson_card) {
+        on(Key::escape, OpenLessons{});
+        on(Key::s, OpenLessons{});
+    } else if (screen == Screen::lesson_editor || screen == Screen::arrived_lesson) {
+        on(Key::escape, CloseOwnLessons{});
+    } else if (screen == Screen::drill || screen == Screen::drill_result) {
+        on(Key::escape, DoWithDrill{DoWithDrill::Wish::leave});
+    } else if (screen == Screen::drills) {
+        on(Key::escape, CloseDrills{});
+        on(Key::d, CloseDrills{});
+    } else if (screen != Screen::choices && screen != Screen::welcome) {
         on(Key::escape, GoToChoices{});
     }
     return actions;
@@ -161,16 +246,19 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
 
 std::vector<KeyHint> key_hints(const Settings& settings) {
     const bool pushes = settings.up_key_pushes.value_or(true);
-    std::vector<KeyHint> hints{
-        {"\u2191 \u2193", pushes ? "stick: nose down / nose up" : "stick: nose up / nose down"},
-        {"E D", "more / less power"},
-        {"F R", "flap down / up a step"},
-        {"U J", "trim nose up / down"},
-        {"G", "go around: full power"},
-        {"X", "close the throttle"},
-        {"P H", "pause / screen and help"},
-        {"N M", "same again / mirror start"},
-        {"S", "sound on / off"}};
+    const bool left = settings.school.stick_hand == StickHand::left;
+    std::vector<KeyHint> hints{{left ? "E D" : "\u2191 \u2193",
+                                pushes ? "stick: nose down / nose up" : "stick: nose up / nose down"},
+                               {left ? "\u2191 \u2193" : "E D", "more / less power"},
+                               {left ? "J U" : "F R", "flap down / up a step"},
+                               {left ? "R F" : "U J", "trim nose up / down"},
+                               {"G", "go around: full power"},
+                               {"A", "hold: path help"},
+                               {"X", "close the throttle"},
+                               {"P H", "pause / screen and help"},
+                               {"N M", "same again / mirror start"},
+                               {"C", "hand over / take back control"},
+                               {"S", "sound on / off"}};
     // Needed only while the panel is dark; then it is a key of the hands.
     if (settings.display.eyes_outside) hints.insert(hints.begin() + 4, {"V", "hold: look at the panel"});
     return hints;

@@ -34,6 +34,11 @@ enum class Key {
     one,
     two,
     three,
+    four,
+    five,
+    six,
+    seven,
+    eight,
     space,
     escape,
     h,
@@ -51,6 +56,9 @@ enum class Key {
     backspace,
     l,
     i,
+    a,
+    q,
+    k,
     count
 };
 
@@ -66,7 +74,7 @@ struct RawInput {
 };
 
 // The hands between frames.
-struct Hands {
+struct PilotHands {
     ControlPositions at;
     double stick_held_s = 0.0;  // how long a stick key has been down
     double lever_held_s = 0.0;
@@ -75,6 +83,9 @@ struct Hands {
     double last_wall_s = 0.0;
     bool key_peeks = false, finger_peeks = false;  // the panel is looked at
 
+    bool key_calls_help = false, finger_calls_help = false;
+
+    bool calls_for_help() const { return key_calls_help || finger_calls_help; }
     bool peek() const { return key_peeks || finger_peeks; }
 };
 
@@ -84,7 +95,7 @@ struct Wishes {
 };
 
 // Moves the hands by the time since the last frame and says what they hold. `flap_count` limits flap.
-Wishes read_input(Hands& hands, const RawInput& raw, const Settings& settings, int flap_count);
+Wishes read_input(PilotHands& hands, const RawInput& raw, const Settings& settings, int flap_count);
 
 // The shortcuts of a screen that is read, not flown; what is focused answers to Tab, arrows and Enter itself.
 Actions read_shortcuts(const RawInput& raw, Screen screen);

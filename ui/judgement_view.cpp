@@ -3,6 +3,7 @@
 #include "base/units.h"
 #include "debrief/estimate.h"
 #include "debrief/sheet.h"
+#include "review/diagnosis/correction.h"
 #include "ui/format.h"
 
 namespace slopewise {
@@ -22,22 +23,22 @@ std::string decision_sentence(const DecisionView& view, Decision decision) {
     return "The gate at " + view.gate + " was not reached.";
 }
 
-FaultView card_of(const Fault& fault) {
+FaultView card_of(const Fault& fault, Convention convention) {
     FaultView view;
     view.title = fault.title;
     view.symptom = fault.symptom;
     view.cause = fault.cause;
     view.could_lead_to = fault.could_lead_to;
-    view.correction = fault.correction;
+    view.correction = correction_of(fault, convention);
     return view;
 }
 
 // Of three attempts, the fault that came most often is the one to work on.
-void sum_up(const LastRuns& last, SummaryView& view) {
+void sum_up(const LastRuns& last, Convention convention, SummaryView& view) {
     view.last_runs = last_runs_view(last);
     const Fault* fault = find_fault(last.fault);
     if (fault == nullptr) view.fault = {};
-    else if (fault->title != view.fault.title) view.fault = card_of(*fault);
+    else if (fault->title != view.fault.title) view.fault = card_of(*fault, convention);
 }
 
 std::string run_name(std::size_t i, std::size_t count) {
@@ -62,7 +63,7 @@ DecisionView decision_view(const ReviewedFlight& flight) {
 FaultView fault_view(const ReviewedFlight& flight) {
     const Finding* priority = flight.diagnosis.priority();
     if (priority == nullptr) return {};
-    FaultView view = card_of(*priority->fault);
+    FaultView view = card_of(*priority->fault, flight.criteria.convention);
     const std::vector<std::size_t>& moments = priority->evidence.moments;
     for (const std::size_t point : moments) {
         view.moments_nm.push_back(nm_from_m(flight.track.points[point].distance_m));
@@ -116,7 +117,8 @@ void judge(const FlightSession& session, const DebriefState& state, SummaryView&
     view.decision = decision_view(flight);
     view.fault = fault_view(flight);
     if (view.detail == SheetDetail::last_three)
-        sum_up(last_runs(state.earlier_rows, attempt_row(flight, circumstances)), view);
+        sum_up(last_runs(state.earlier_rows, attempt_row(flight, circumstances)), flight.criteria.convention,
+               view);
 }
 
 }  // namespace slopewise

@@ -45,6 +45,7 @@ void keep_attempt(App& app, Host& host) {
                host);
     session.kept_ticks = session.recording.ticks;
     session.journal_open = false;
+    app.debrief.stop = stop_hint(trend_rows(app.logbook, session.recording.circumstances.student));
 }
 
 DebriefState debrief_of(const App& app) {

@@ -57,7 +57,7 @@ std::string moment_words(const KeptAttempt& attempt) {
 
 void show(App& app, KeptAttempt attempt) {
     const Scenario scenario = scenario_of(app.catalog, attempt.recording.lesson);
-    app.flight = session_of(std::move(attempt), scenario, app.settings.criteria);
+    app.flight = session_of(std::move(attempt), scenario, app.settings.school.criteria);
     app.debrief = debrief_of(app);
     app.debrief.detail_asked = true;
     app.screen = Screen::summary;
@@ -135,6 +135,7 @@ void export_student(App& app, Host& host) {
 
 void import_file(App& app, Host& host) {
     if (app.logbook.import && app.logbook.import->running) return;
+    app.school_import.reset();  // should one have been begun and given up
     host.logbook().choose_import();
 }
 

@@ -5,6 +5,7 @@
 #include "ui/import_attempts.h"
 #include "ui/keep_attempts.h"
 #include "ui/logbook_desk.h"
+#include "ui/school_desk.h"
 
 namespace slopewise {
 namespace {
@@ -24,6 +25,7 @@ struct TakeIn {
     Logbook& book = app.logbook;
 
     void event(const StoreEvent& event) {
+        if (take_school_event(app, event, host)) return;
         switch (event.kind) {
         case Kind::opened: return opened(event.texts);
         case Kind::refused: return refused(event.words);
@@ -64,6 +66,12 @@ struct TakeIn {
         std::ranges::sort(book.rows, {}, &IndexRow::id);
         if (!book.without_row.empty()) host.logbook().load(book.without_row.back());
         ++book.edition;
+        choose_first_page();
+    }
+
+    // With no attempt in the logbook the first page is a newcomer's; never under the hand.
+    void choose_first_page() {
+        if (app.screen == Screen::welcome && !is_newcomer(app)) app.screen = Screen::choices;
     }
 
     void refused(const std::string& words) {
@@ -102,7 +110,7 @@ struct TakeIn {
 
     void make_row(const KeptAttempt& attempt) {
         const Scenario scenario = scenario_of(app.catalog, attempt.recording.lesson);
-        IndexRow row = index_row(attempt, review_kept(attempt, scenario, app.settings.criteria));
+        IndexRow row = index_row(attempt, review_kept(attempt, scenario, app.settings.school.criteria));
         host.logbook().keep_row(row.id, index_row_text(row));
         put_row(book, std::move(row));
         next_without_row(attempt.id);
@@ -142,7 +150,7 @@ struct TakeIn {
         const Scenario scenario = scenario_of(app.catalog, recording.value->lesson);
         const std::int64_t ticks = recording.value->ticks;
         const KeptAttempt attempt = kept_from(event.id, std::move(*recording.value), scenario);
-        keep_whole(app, attempt, review_kept(attempt, scenario, app.settings.criteria), host);
+        keep_whole(app, attempt, review_kept(attempt, scenario, app.settings.school.criteria), host);
         tell_news("A flight that was cut off is in the logbook: " + time_words(ticks) + " of it.");
     }
 };

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "data/catalog.h"
+#include "progress/evidence_list.h"
 #include "ui/logbook_choice.h"
 #include "ui/view_logbook.h"
 
@@ -11,8 +12,14 @@ namespace slopewise {
 void logbook_view(const Logbook& logbook, const Catalog& catalog, const std::string& student,
                   const LogbookChoice& choice, LogbookView& view);
 
+// What the drills of the student say, and which edition of it.
+struct DrillEvidence {
+    DrillResults results;
+    int edition = 0;
+};
+
 void progress_view(const Logbook& logbook, const Catalog& catalog, const std::string& student,
-                   const LogbookChoice& choice, ProgressView& view);
+                   const LogbookChoice& choice, ProgressView& view, const DrillEvidence& drills = {});
 
 // What the progress sheet hands over: a row an attempt, with the caution at its head.
 std::string progress_csv(const Logbook& logbook, const std::string& student, const LogbookChoice& choice);

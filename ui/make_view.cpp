@@ -1,11 +1,16 @@
 #include "ui/make_view.h"
 
+#include "drill/evidence.h"
 #include "ui/app.h"
 #include "ui/criteria_fields.h"
+#include "ui/drill_views.h"
 #include "ui/estimate_view.h"
 #include "ui/logbook_views.h"
 #include "ui/mirror.h"
 #include "ui/replay_view.h"
+#include "ui/school_desk.h"
+#include "ui/sources_view.h"
+#include "ui/syllabus_views.h"
 #include "ui/take_away.h"
 #include "ui/views.h"
 
@@ -20,8 +25,8 @@ const std::vector<std::string> cautions{
 
 SoundView sound_view(const FlightView& flight, const Settings& settings) {
     const InstrumentsView& shown = flight.instruments;
-    return {settings.sound && !flight.paused, shown.power_percent / 100.0, shown.airspeed_kt,
-            shown.stall_warning};
+    return {settings.sound && !flight.paused && !flight.waits_for_answer, shown.power_percent / 100.0,
+            shown.airspeed_kt, shown.stall_warning};
 }
 
 }  // namespace
@@ -38,23 +43,33 @@ void make_view(const App& app, View& view) {
         view.choice.student = app.settings.student;
         break;
     case Screen::where_and_when:
-        view.where_and_when =
-            where_and_when_view(app.catalog, app.settings.where_and_when, chosen_scenario(app));
+        view.where_and_when = where_and_when_view(app.catalog, app.settings.where_and_when,
+                                                  chosen_scenario(app), app.settings.school.runway_unit);
         break;
     case Screen::stick_sense: break;
-    case Screen::briefing: view.briefing = briefing_view(chosen_scenario(app), app.settings); break;
+    case Screen::briefing:
+        view.briefing = briefing_view(briefed_scenario(app), app.settings);
+        view.briefing.run = briefed_run_words(app);
+        if (app.lessons.flown) view.briefing.back = "Back";
+        break;
     case Screen::flight:
         if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
         view.edition = app.edition;
         flight_view(*app.flight, app.settings, app.hands.peek(), app.clock.fraction(), view.flight);
+        view.display = shown_display(*app.flight, app.settings.display);
+        flown_drill_view(app, view.flight);
         view.sound = sound_view(view.flight, app.settings);
         break;
-    case Screen::summary: view.summary = summary_view(*app.flight, app.debrief); break;
+    case Screen::summary:
+        view.summary = summary_view(*app.flight, app.debrief);
+        view.summary.lesson = lesson_result_view(*app.flight, app.debrief, app.catalog);
+        break;
     case Screen::estimate:
         view.estimate = estimate_view(*app.flight, app.debrief, app.hands.last_wall_s);
         break;
     case Screen::take_away: view.take_away = take_away_view(app.debrief); break;
-    case Screen::criteria: view.criteria = criteria_view(app.settings.criteria); break;
+    case Screen::school: view.school = school_view(app); break;
+    case Screen::criteria: view.criteria = criteria_view(app.settings.school.criteria); break;
     case Screen::screen_and_help:
         view.screen_and_help = screen_and_help_view(app.settings, app.after_help == Screen::flight);
         break;
@@ -67,8 +82,21 @@ void make_view(const App& app, View& view) {
         logbook_view(app.logbook, app.catalog, app.settings.student, app.logbook_choice, view.logbook);
         break;
     case Screen::progress:
-        progress_view(app.logbook, app.catalog, app.settings.student, app.logbook_choice, view.progress);
+        progress_view(app.logbook, app.catalog, app.settings.student, app.logbook_choice, view.progress,
+                      {evidence_of(results_of(app.drills, app.settings.student)), app.drills.edition});
         break;
+    case Screen::sources:
+        view.sources = sources_view(app.after_sources, app.source_topic, app.catalog);
+        break;
+    case Screen::own_lessons: own_lessons_view(app.lessons, app.catalog, view.own_lessons); break;
+    case Screen::lesson_editor: view.lesson_editor = lesson_editor_view(app.lessons, app.catalog); break;
+    case Screen::welcome: view.choice.student = app.settings.student; break;
+    case Screen::lessons: lessons_view(app, view.lessons); break;
+    case Screen::lesson_card: view.lesson_card = lesson_card_view(app); break;
+    case Screen::arrived_lesson: view.arrived_lesson = arrived_lesson_view(app.lessons, app.catalog); break;
+    case Screen::drills: drills_view(app, view.drills); break;
+    case Screen::drill: drill_view(app, view); break;
+    case Screen::drill_result: view.drill_result = drill_result_view(app); break;
     }
     make_mirror(app.screen, view, view.mirror);
 }

@@ -5,8 +5,12 @@
 #include <string_view>
 
 #include "ui/debrief_mirror.h"
+#include "ui/drill_mirror.h"
 #include "ui/format.h"
+#include "ui/lesson_editor_mirror.h"
 #include "ui/logbook_mirror.h"
+#include "ui/sources_view.h"
+#include "ui/syllabus_mirror.h"
 
 namespace slopewise {
 namespace {
@@ -27,6 +31,7 @@ std::string where_and_when_text(const WhereAndWhenView& sheet) {
 
 std::string briefing_text(const BriefingView& briefing) {
     std::string text = "Briefing. " + briefing.title + "\n" + briefing.place + "\n" + briefing.aim + "\n";
+    if (!briefing.run.empty()) text += briefing.run + "\n";
     for (const LabelledValue& value : briefing.numbers) text += figure_sentence(value);
     for (const LabelledValue& value : briefing.heights) text += figure_sentence(value);
     for (const auto& row : briefing.lights)
@@ -36,11 +41,26 @@ std::string briefing_text(const BriefingView& briefing) {
     return text;
 }
 
+// Where the bar stands; level with the aim point as far as an eye would call it so.
+void path_help_text(const PathHelpView& help, std::string& text) {
+    constexpr double level_rad = 0.1 * 3.14159265358979323846 / 180.0;
+    if (help.opacity <= 0) return;
+    text.append("Path help shown: the bar stands ");
+    if (help.over_aim_rad > level_rad) text.append("above the aim point, you are high");
+    else if (help.over_aim_rad < -level_rad) text.append("below the aim point, you are low");
+    else text.append("level with the aim point");
+    text.append(".\n");
+}
+
 // In flight the words are written into the memory of the last frame's.
 void flight_text(const FlightView& flight, std::string& text) {
     text.append("Flying. ").append(flight.setup).append("\n");
     if (flight.paused) text.append("Paused.\n");
+    if (flight.drill.there())
+        text.append(flight.drill.share).append("\n").append(flight.drill.task).append("\n");
     if (flight.panel_dark) text.append("The panel is dark: hold V to look at it.\n");
+    if (!flight.control.empty()) text.append(flight.control).append(".\n");
+    path_help_text(flight.scene.path_help, text);
     text.append(flight.status).append("\n").append(flight.caption);
 }
 
@@ -86,6 +106,8 @@ std::string gate_text(const GateRow& gate) {
 
 std::string summary_text(const SummaryView& summary) {
     std::string text = summary.title + ". " + summary.setup + "\n" + summary.ended + "\n";
+    if (!summary.stop.empty()) text += summary.stop + "\n";
+    text += lesson_result_text(summary.lesson);
     if (summary.detail != SheetDetail::full) return text + judgement_text(summary);
     text += summary.worst + "\n" + judgement_text(summary);
     for (const GateRow& gate : summary.gates) text += gate_text(gate);
@@ -121,6 +143,7 @@ std::string screen_and_help_text(const View& view) {
         "Screen and help.\nLook: " + std::string(looks[static_cast<std::size_t>(d.look)]) + "\n";
     text += on_off("Projector text", d.projector_text) + on_off("Less motion", d.reduced_motion) +
             on_off("Eyes outside", d.eyes_outside) + on_off("Side profile", d.side_profile) +
+            on_off("Path help by itself", d.help_by_itself) + on_off("Call-outs", d.call_outs) +
             on_off("Magnifier", d.magnifier) + on_off("Letters in the magnifier", d.lamp_letters) +
             on_off("Shapes in the magnifier", d.lamp_shapes);
     for (const InstrumentName& one : instrument_names)
@@ -132,6 +155,17 @@ std::string screen_and_help_text(const View& view) {
             view.screen_and_help.true_size + "\n";
     for (const std::string& line : view.screen_and_help.help) text += line + "\n";
     for (const KeyHint& hint : view.screen_and_help.keys) text += hint.key + ": " + hint.meaning + "\n";
+    return text;
+}
+
+std::string school_text(const SchoolView& school) {
+    std::string text = "School.\n";
+    for (const std::string& line : school.facts) text += line + "\n";
+    for (const SchoolView::Row& row : school.rows)
+        text += row.label + ": " +
+                (row.chosen < 0 ? "as in its file" : row.choices[static_cast<std::size_t>(row.chosen)]) +
+                "\n";
+    for (const std::string& line : school.news) text += line + "\n";
     return text;
 }
 
@@ -148,11 +182,22 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     case Screen::summary: text += summary_text(view.summary); break;
     case Screen::estimate: text += estimate_text(view.estimate); break;
     case Screen::take_away: text += take_away_text(view.take_away); break;
+    case Screen::school: text += school_text(view.school); break;
     case Screen::criteria: text += criteria_sheet_text(view.criteria); break;
     case Screen::screen_and_help: text += screen_and_help_text(view); break;
     case Screen::replay: text += replay_text(view.replay); break;
     case Screen::logbook: text += logbook_text(view.logbook); break;
     case Screen::progress: text += progress_text(view.progress); break;
+    case Screen::sources: text += sources_text(view.sources); break;
+    case Screen::own_lessons: text += own_lessons_text(view.own_lessons); break;
+    case Screen::lesson_editor: text += lesson_editor_text(view.lesson_editor); break;
+    case Screen::welcome: text += welcome_text(view); break;
+    case Screen::lessons: text += lessons_text(view.lessons); break;
+    case Screen::lesson_card: text += lesson_card_text(view.lesson_card); break;
+    case Screen::arrived_lesson: text += arrived_lesson_text(view.arrived_lesson); break;
+    case Screen::drills: text += drills_text(view.drills); break;
+    case Screen::drill: text += drill_text(view.drill); break;
+    case Screen::drill_result: text += drill_result_text(view.drill_result); break;
     }
 }
 
@@ -164,7 +209,10 @@ void make_mirror(Screen screen, const View& view, Mirror& mirror) {
     mirror.screen.clear();
     mirror.instruments.clear();
     screen_text(screen, view, mirror.screen);
-    if (screen == Screen::flight || screen == Screen::replay)
+    const DrillView& drill = view.drill;
+    const bool drill_flies =
+        screen == Screen::drill && (drill.stage == DrillView::Stage::told || drill.replayed);
+    if (screen == Screen::flight || screen == Screen::replay || drill_flies)
         instruments_text(view.flight, mirror.instruments);
     if (screen == Screen::replay) mirror.instruments.append("\nPosition ").append(view.replay.clock);
 }

@@ -19,7 +19,7 @@ void open_replay(App& app, const Recording& recording, const Track* kept,
                  const std::optional<ComparedAttempt>& other) {
     const std::optional<Scenario> scenario = scenario_for(app, recording);
     if (!scenario) return;
-    ReplaySession session = begin_replay(recording, *scenario, app.settings.criteria, kept);
+    ReplaySession session = begin_replay(recording, *scenario, app.settings.school.criteria, kept);
     if (other) {
         const std::optional<Scenario> there = scenario_for(app, other->recording);
         if (!there) return;

@@ -151,12 +151,13 @@ void make_whole(const Progress& whole, std::int64_t now_unix_s, ProgressView& vi
 }  // namespace
 
 void progress_view(const Logbook& logbook, const Catalog& catalog, const std::string& student,
-                   const LogbookChoice& choice, ProgressView& view) {
-    if (view.made_edition == logbook.edition && view.made_student == student &&
-        view.made_lesson == choice.lesson && view.made_at_unix_s == choice.now_unix_s)
+                   const LogbookChoice& choice, ProgressView& view, const DrillEvidence& drills) {
+    if (view.made_edition == logbook.edition && view.made_drill_edition == drills.edition &&
+        view.made_student == student && view.made_lesson == choice.lesson &&
+        view.made_at_unix_s == choice.now_unix_s)
         return;
     view.student = student_words(student);
-    const Progress whole = progress_of(trend_rows(logbook, student), CusumParameters{}, DrillResults{});
+    const Progress whole = progress_of(trend_rows(logbook, student), CusumParameters{}, drills.results);
     make_lessons(whole.rows, catalog, choice.lesson, view);
     view.nothing = whole.rows.empty() ? "No attempt of this student has come to its end yet. Fly one: it is "
                                         "kept by itself and counted here."
@@ -166,7 +167,7 @@ void progress_view(const Logbook& logbook, const Catalog& catalog, const std::st
     const std::string& lesson = view.lessons[static_cast<std::size_t>(view.lesson)].id;
     const Progress progress =
         lesson.empty() ? whole
-                       : progress_of(chosen_rows(logbook, student, lesson), whole.parameters, DrillResults{});
+                       : progress_of(chosen_rows(logbook, student, lesson), whole.parameters, drills.results);
     make_points(progress, view);
     view.limit = progress.parameters.limit;
     view.strict_limit = strict_cusum_limit;
@@ -176,6 +177,7 @@ void progress_view(const Logbook& logbook, const Catalog& catalog, const std::st
     view.parameters = parameter_words(progress.parameters);
     view.decisions = decision_words(progress);
     view.made_edition = logbook.edition;
+    view.made_drill_edition = drills.edition;
     view.made_student = student;
     view.made_lesson = choice.lesson;
     view.made_at_unix_s = choice.now_unix_s;

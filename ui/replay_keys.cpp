@@ -6,7 +6,7 @@ Actions replay_shortcuts(const RawInput& raw) {
     using Wish = DriveReplay::Wish;
     Actions actions;
     const auto on = [&](Key key, Wish wish, double amount = 0) {
-        if (raw.was_pressed(key)) actions.push_back(DriveReplay{wish, amount});
+        if (raw.was_pressed(key)) actions.emplace_back(DriveReplay{wish, amount});
     };
     on(Key::space, Wish::play_or_pause);
     on(Key::p, Wish::play_or_pause);
@@ -21,7 +21,7 @@ Actions replay_shortcuts(const RawInput& raw) {
     on(Key::home, Wish::start);
     on(Key::end, Wish::end);
     on(Key::v, Wish::change_view);
-    if (raw.was_pressed(Key::escape) || raw.was_pressed(Key::backspace)) actions.push_back(CloseReplay{});
+    if (raw.was_pressed(Key::escape) || raw.was_pressed(Key::backspace)) actions.emplace_back(CloseReplay{});
     return actions;
 }
 

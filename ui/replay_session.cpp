@@ -76,6 +76,8 @@ ReplaySession begin_replay(const Recording& recording, const Scenario& scenario,
     session.flight = replayed_flight(recording, scenario, kept);
     session.marks = replay_marks(session.flight, criteria);
     session.seat = begin_session(scenario);
+    session.seat.sharing = {};  // what flew was recorded, whoever held it
+    session.seat.scenario.lesson.aids = {};
     stand(session);
     return session;
 }

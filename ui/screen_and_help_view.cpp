@@ -26,10 +26,16 @@ ScreenAndHelpView screen_and_help_view(const Settings& settings, bool in_flight)
     view.help = {
         "With eyes outside the panel is dark. Hold V, or a finger on the dials, to look in; each look "
         "is counted for the summary.",
+        "Hold A for the path help: for three seconds a bar beside the runway shows where the aim point "
+        "belongs. Bar above the aim point: you are high. Level: on the path, or coming back to it well. None "
+        "below 200 ft.",
+        "Each third run is flown unaided until the path help is no longer needed: it shows what you do "
+        "without. Runs with help at hand count in no trend.",
         "Letters and shapes in the magnifier help who confuses red and white. A screen is no test of "
         "colour vision.",
         "A night approach needs a dark room: a projector turns black into grey."};
     view.keys = key_hints(settings);
+    view.keys.push_back({"Q", "on a sheet: where its numbers come from"});
     view.in_flight = in_flight;
     return view;
 }

@@ -5,6 +5,7 @@
 #include "data/criteria_file.h"
 #include "data/fields.h"
 #include "data/read_outlook.h"
+#include "data/school_file.h"
 #include "ui/student_name.h"
 
 namespace slopewise {
@@ -28,6 +29,8 @@ void each_switch(AnyDisplay& display, Use use) {
     use("reduced_motion", display.reduced_motion);
     use("eyes_outside", display.eyes_outside);
     use("side_profile", display.side_profile);
+    use("help_by_itself", display.help_by_itself);
+    use("call_outs", display.call_outs);
     use("magnifier", display.magnifier);
     use("lamp_letters", display.lamp_letters);
     use("lamp_shapes", display.lamp_shapes);
@@ -97,8 +100,8 @@ std::string settings_text(const Settings& settings) {
     return "{\"kind\": \"settings\", \"stick_sense\": \"" + std::string(senses[sense_index(settings)]) +
            "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"" +
            student_text(settings.student) + display_text(settings.display) +
-           where_and_when_text(settings.where_and_when) +
-           field("criteria", criteria_text(settings.criteria)) + "}\n";
+           where_and_when_text(settings.where_and_when) + field("school", school_text(settings.school)) +
+           "}\n";
 }
 
 KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) {
@@ -120,7 +123,9 @@ KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) 
     if (fields.has("student")) settings.student = tidy_student(fields.text("student", most_student_bytes));
     settings.display = read_display(fields, prefers_reduced_motion);
     settings.where_and_when = read_where_and_when(fields);
-    if (fields.has("criteria")) settings.criteria = read_criteria(fields.object("criteria"));
+    if (fields.has("school")) settings.school = read_school(fields.object("school"), name, kept.problems);
+    if (fields.has("criteria"))  // as they were kept before there were schools
+        settings.school.criteria = read_criteria(fields.object("criteria"));
     fields.finish();
     return kept;
 }

@@ -8,7 +8,7 @@
 
 #include "base/result.h"
 #include "lesson/where_and_when.h"
-#include "review/criteria.h"
+#include "review/school.h"
 #include "ui/display.h"
 
 namespace slopewise {
@@ -18,7 +18,7 @@ struct Settings {
     bool sound = true;
     Display display{};
     WhereAndWhen where_and_when{};
-    Criteria criteria{};    // what counts as stable
+    School school{};        // its limits, units, words and aircraft
     std::string student{};  // name or code of who flies; empty: none given
 };
 

@@ -132,6 +132,7 @@ SummaryView summary_view(const FlightSession& session, const DebriefState& state
     view.can_fly_on =
         !session.from_logbook && !session.attempt.at_rest && session.attempt.end != End::ground_short;
     view.can_mirror = lesson.start.offset_rad != 0.0;
+    if (!session.from_logbook) view.stop = stop_hint_words[static_cast<std::size_t>(state.stop)];
     view.measures = measures_view(session);
     judge(session, state, view);
     return view;

@@ -5,13 +5,18 @@
 #include <array>
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "ui/debrief_view.h"
 #include "ui/display.h"
 #include "ui/labelled_value.h"
+#include "ui/view_drills.h"
+#include "ui/view_lessons.h"
 #include "ui/view_logbook.h"
 #include "ui/view_replay.h"
+#include "ui/view_sources.h"
+#include "ui/view_syllabus.h"
 
 namespace slopewise {
 
@@ -70,6 +75,24 @@ struct LampView {
     double brightness = 3;
 };
 
+// The path help: a bar beside the runway, where the aim point belongs.
+struct PathHelpView {
+    double opacity = 0;       // 0: not shown
+    double over_aim_rad = 0;  // how far it stands over the aim point as seen; below it, negative
+};
+
+// A larger aircraft ahead on the same final, in the frame of the camera.
+struct LeaderView {
+    bool there = false;
+    double x_m = 0, z_m = 0;                      // of its main wheels
+    double pitch_rad = 0;                         // of its body above the horizon
+    double span_m = 34;                           // of its wings; all else is in proportion
+    double since_touchdown_s = -1;                // for the puff of its tyres; negative: still flying
+    double touchdown_x_m = 0, touchdown_z_m = 0;  // where it lands, on the runway
+    double path_rad = 0;                          // of the line that its wheels come down on, positive
+    bool path_shown = false;                      // only on reveal
+};
+
 struct SceneView {
     CameraView camera;
     RunwayView runway;
@@ -77,11 +100,13 @@ struct SceneView {
     int lamp_count = 0;
     double look_over_rad = 0;   // angle below the body axis down to the nose line, positive
     double body_pitch_rad = 0;  // the nose line sits at body_pitch_rad - look_over_rad above the horizon
+    LeaderView leader;
     SkyView sky;
     bool reduced_motion = false;  // nothing outside moves by itself, no rain on the screen
     bool magnifier = true;        // the lights' inset, where they are too close together to be told apart
     bool lamp_letters = false;    // R and W beside the lamps of the magnifier
     bool lamp_shapes = false;     // red as rings, white as discs, in the magnifier
+    PathHelpView path_help;
 };
 
 // ---- the instrument shelf ----
@@ -162,6 +187,8 @@ struct BriefingView {
     std::vector<Expectation> lights;
     std::vector<std::string> reminders;  // short spoken sentences
     std::vector<KeyHint> keys;
+    std::string back = "Back to choices";  // where its way back leads
+    std::string run;                       // "Run 5, seed 1: start 0.7° high."; empty: no lesson's run
 };
 
 struct ProfilePoint {
@@ -197,8 +224,11 @@ struct FlightView {
     LightPicture lights;  // what they show now, for the text mirror
     std::vector<KeyHint> keys;
     bool can_mirror = false;
-    bool panel_dark = false;  // eyes outside, and no peek now
+    bool panel_dark = false;   // eyes outside, and no peek now
+    std::string_view control;  // "You have power, I have pitch"; empty: everything, as a matter of course
+    bool waits_for_answer = false;  // a control is offered, and nothing moves before the answer
     SideProfileView side_profile;
+    FlownDrillView drill;
 };
 
 // ---- the deviation summary ----
@@ -248,12 +278,14 @@ struct SummaryView : PathView {
     bool from_logbook = false;  // opened to be looked at
     bool can_mirror = false;
     SheetDetail detail = SheetDetail::full;
+    std::string stop;       // "Ten approaches flown in this session: stop for today."; empty mostly
     std::string estimate;   // "You said: ... It was: ... 1 of 3."; empty: nothing was said
     std::string strongest;  // "Strongest: the path, ..."; empty: nothing was
     DecisionView decision;
     FaultView fault;
     LastRunsView last_runs;
     MeasuresView measures;
+    LessonResultView lesson;
 };
 
 // ---- how it is shown ----
@@ -293,9 +325,19 @@ struct View {
     ScreenAndHelpView screen_and_help;
     EstimateView estimate;
     CriteriaView criteria;
+    SchoolView school;
     TakeAwayView take_away;
     LogbookView logbook;
     ProgressView progress;
+    SourcesView sources;
+    OwnLessonsView own_lessons;
+    LessonEditorView lesson_editor;
+    ArrivedLessonView arrived_lesson;
+    DrillsView drills;
+    DrillView drill;
+    DrillResultView drill_result;
+    LessonsView lessons;
+    LessonCardView lesson_card;
     Display display;
     std::vector<std::string> caution;  // the usual cautions, a sentence each
     SoundView sound;

@@ -86,7 +86,7 @@ struct ProgressView {
     std::string evidence_words;
     std::vector<Evidence> evidence;
 
-    int made_edition = -1;
+    int made_edition = -1, made_drill_edition = -1;
     std::string made_student, made_lesson;
     std::int64_t made_at_unix_s = -1;
 };

@@ -14,7 +14,7 @@ namespace slopewise {
 ChoiceView choice_view(const ApproachChoice& choice, const Scenario& scenario);
 
 WhereAndWhenView where_and_when_view(const Catalog& catalog, const WhereAndWhen& chosen,
-                                     const Scenario& scenario);
+                                     const Scenario& scenario, RunwayUnit runway_unit = RunwayUnit::metres);
 
 // What was chosen on that sheet.
 WhereAndWhen where_and_when(const Catalog& catalog, const WhereAndWhenChoice& choice);

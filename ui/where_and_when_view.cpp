@@ -37,9 +37,11 @@ std::string slope_words(double slope) {
            (slope > 0.0 ? " % up" : " % down");
 }
 
-std::string about(const Runway& runway) {
+std::string about(const Runway& runway, RunwayUnit unit) {
     constexpr std::array<const char*, 3> country{"farmland", "woodland", "coast"};
-    return number_words(runway.length_m) + " \u00d7 " + number_words(runway.width_m) + " m, " +
+    const bool feet = unit == RunwayUnit::feet;
+    const auto length = [&](double m) { return number_words(feet ? ft_from_m(m) : m); };
+    return length(runway.length_m) + " \u00d7 " + length(runway.width_m) + (feet ? " ft, " : " m, ") +
            slope_words(runway.slope) + ", " + lights_words(runway.lights) + ", " +
            country[static_cast<std::size_t>(runway.countryside.kind)];
 }
@@ -50,13 +52,13 @@ std::string about(const Aircraft& aircraft) {
 }
 
 // All of them, and which is chosen.
-template <class Thing>
+template <class Thing, class About>
 int list(const std::vector<Thing>& things, const std::string& chosen_id,
-         std::vector<WhereAndWhenView::Option>& options) {
+         std::vector<WhereAndWhenView::Option>& options, About about_thing) {
     int chosen = 0;
     for (const Thing& thing : things) {
         if (thing.id == chosen_id) chosen = static_cast<int>(options.size());
-        options.push_back({thing.name, about(thing)});
+        options.push_back({thing.name, about_thing(thing)});
     }
     return chosen;
 }
@@ -70,10 +72,12 @@ int visibility_step(double visibility_m) {
 }  // namespace
 
 WhereAndWhenView where_and_when_view(const Catalog& catalog, const WhereAndWhen& chosen,
-                                     const Scenario& scenario) {
+                                     const Scenario& scenario, RunwayUnit runway_unit) {
     WhereAndWhenView view;
-    view.chosen.airfield = list(catalog.runways, chosen.runway_id, view.airfields);
-    view.chosen.aircraft = list(catalog.aircraft, chosen.aircraft_id, view.aircraft);
+    view.chosen.airfield = list(catalog.runways, chosen.runway_id, view.airfields,
+                                [&](const Runway& runway) { return about(runway, runway_unit); });
+    view.chosen.aircraft = list(catalog.aircraft, chosen.aircraft_id, view.aircraft,
+                                [](const Aircraft& aircraft) { return about(aircraft); });
     view.lights = {"Day", "Low sun", "Dusk", "Night"};
     view.chosen.light = static_cast<int>(chosen.outlook.light);
     for (const double km : visibilities_km) view.visibilities.push_back(number_words(km) + " km");

@@ -1,12 +1,17 @@
 #include "tests/screens/sample_view.h"
 
+#include "tests/screens/sample_drills.h"
+#include "tests/screens/sample_lessons.h"
 #include "tests/screens/sample_logbook.h"
+#include "tests/screens/sample_syllabus.h"
+#include "tests/ui/test_host.h"
 
 #include <algorithm>
 #include <cmath>
 #include <string>
 
 #include "tests/screens/sample_replay.h"
+#include "ui/sources_view.h"
 
 namespace slopewise {
 namespace {
@@ -254,6 +259,19 @@ EstimateView estimate() {
     return view;
 }
 
+SchoolView school() {
+    SchoolView view;
+    view.rows = {{"The path is corrected with", {"power", "pitch", "either"}, 2},
+                 {"Added for gusts, of the gust factor", {"nothing", "half", "all"}, -1},
+                 {"Runways in", {"metres", "feet"}, 0},
+                 {"The stick keys lie under the", {"right hand", "left hand"}, 0}};
+    view.facts = {"Name: North field", "Own aircraft: none; its file may hold one.",
+                  "Flap: approach by 1000 ft, landing by 500 ft."};
+    view.news = {"The file was not taken in; everything is as it was.",
+                 "school.json:3: /gust_percent is 140; allowed: 0 to 100"};
+    return view;
+}
+
 CriteriaView criteria() {
     using Kind = CriteriaView::Kind;
     CriteriaView view;
@@ -338,9 +356,19 @@ View sample_view() {
     view.where_and_when = where_and_when();
     view.estimate = estimate();
     view.criteria = criteria();
+    view.school = school();
     view.take_away = take_away();
     view.logbook = sample_logbook(40);
     view.progress = sample_progress(40);
+    view.sources = sources_view(Screen::summary, 0, test::shipped());
+    view.own_lessons = sample_own_lessons(4);
+    view.lesson_editor = sample_lesson_editor();
+    view.arrived_lesson = sample_arrived_lesson();
+    view.lessons = sample_lessons();
+    view.lesson_card = sample_lesson_card();
+    view.drills = sample_drills();
+    view.drill = sample_card();
+    view.drill_result = sample_drill_result();
     view.screen_and_help.true_size =
         "For true size the view of 40\u00b0 would have to be 44 cm wide; it is shown at 0.8 of that.";
     view.screen_and_help.help = {

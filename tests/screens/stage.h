@@ -8,6 +8,7 @@
 
 #include <imgui.h>
 
+#include "tests/wish_in.h"
 #include "ui/screens/screens.h"
 
 namespace slopewise {
@@ -69,7 +70,7 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 13> screens{{{Screen::choices, "choices"},
+inline constexpr std::array<Place, 24> screens{{{Screen::choices, "choices"},
                                                 {Screen::stick_sense, "stick sense"},
                                                 {Screen::briefing, "briefing"},
                                                 {Screen::flight, "flight"},
@@ -79,9 +80,20 @@ inline constexpr std::array<Place, 13> screens{{{Screen::choices, "choices"},
                                                 {Screen::estimate, "estimate"},
                                                 {Screen::take_away, "take away"},
                                                 {Screen::criteria, "criteria"},
+                                                {Screen::school, "school"},
                                                 {Screen::replay, "replay"},
                                                 {Screen::logbook, "logbook"},
-                                                {Screen::progress, "progress"}}};
+                                                {Screen::progress, "progress"},
+                                                {Screen::sources, "sources"},
+                                                {Screen::own_lessons, "own lessons"},
+                                                {Screen::lesson_editor, "lesson editor"},
+                                                {Screen::arrived_lesson, "arrived lesson"},
+                                                {Screen::drills, "drills"},
+                                                {Screen::drill, "drill"},
+                                                {Screen::drill_result, "drill result"},
+                                                {Screen::welcome, "welcome"},
+                                                {Screen::lessons, "lessons"},
+                                                {Screen::lesson_card, "lesson card"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);
@@ -99,7 +111,7 @@ Actions press(Stage& stage, Screen screen, const char* window, const char* label
 template <class Wanted>
 const Wanted* find(const Actions& actions) {
     for (const Action& action : actions) {
-        if (const auto* wanted = std::get_if<Wanted>(&action)) return wanted;
+        if (const auto* wanted = wish_in<Wanted>(action)) return wanted;
     }
     return nullptr;
 }

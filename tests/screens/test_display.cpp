@@ -94,7 +94,7 @@ TEST_CASE("screen and help: each switch asks for the same display with one thing
     const Actions night = press_on_sheet(stage, "Night", "look");
     REQUIRE(find<SetDisplay>(night) != nullptr);
     CHECK(find<SetDisplay>(night)->display.look == Look::night);
-    CHECK(find<CloseScreenAndHelp>(press_on_sheet(stage, "Back to choices")) != nullptr);
+    CHECK(find<CloseScreenAndHelp>(press_on_sheet(stage, "Back")) != nullptr);
     stage.view.screen_and_help.in_flight = true;
     CHECK(find<CloseScreenAndHelp>(press_on_sheet(stage, "Back to the flight")) != nullptr);
     CHECK(find<CloseScreenAndHelp>(stage.key(Screen::screen_and_help, ImGuiKey_Enter)) != nullptr);

@@ -85,3 +85,51 @@ TEST_CASE("flight: once unscored, the way to the summary is in the corner") {
     stage.view.flight.status = "Unscored: land or go around";
     CHECK(find<OpenSummary>(press(stage, Screen::flight, "flight", "Summary")) != nullptr);
 }
+
+// Rule R1 by touch: the help is held, as the key is (Huet et al. 2009; read in abstract).
+TEST_CASE("flight: the path help's button is a finger high, calls while it is held and lets go with it") {
+    for (const ImVec2 size : {ImVec2{1280, 720}, ImVec2{844, 390}, ImVec2{1024, 768}, ImVec2{390, 844}}) {
+        Stage stage(size);
+        CAPTURE(size_words(size));
+        const auto place = stage.place_of(Screen::flight, "flight", "Path help");
+        REQUIRE(place.has_value());
+        CHECK(place->height() >= 44);
+        stage.move_mouse(place->middle());
+        stage.draw(Screen::flight);
+        stage.draw(Screen::flight);
+        stage.hold_mouse(true);
+        const Actions down = stage.draw(Screen::flight);
+        REQUIRE(find<CallHelp>(down) != nullptr);
+        CHECK(find<CallHelp>(down)->held);
+        CHECK(find<MoveStick>(down) == nullptr);  // the picture under it has no stick then
+        stage.hold_mouse(false);
+        const Actions up = stage.draw(Screen::flight);
+        REQUIRE(find<CallHelp>(up) != nullptr);
+        CHECK_FALSE(find<CallHelp>(up)->held);
+    }
+}
+
+TEST_CASE("flight: the path help is drawn when it is shown, and its button goes when scoring has ended") {
+    Stage stage({1280, 720});
+    stage.draw(Screen::flight);
+    stage.draw(Screen::flight);
+    const int without = stage.vertices();
+    stage.view.flight.scene.path_help = {1.0, 0.01};
+    stage.draw(Screen::flight);
+    CHECK(stage.vertices() > without);
+    stage.view.flight.scored = false;
+    CHECK_FALSE(stage.place_of(Screen::flight, "flight", "Path help").has_value());
+}
+
+TEST_CASE("flight: where two share the controls a finger hands over and takes back, and no words meet") {
+    for (const ImVec2 size : {ImVec2{1280, 720}, ImVec2{844, 390}, ImVec2{390, 844}, ImVec2{1024, 768}}) {
+        CAPTURE(size_words(size));
+        Stage stage(size);
+        stage.draw(Screen::flight);
+        CHECK_FALSE(stage.place_of(Screen::flight, "flight", "Give / take").has_value());
+        stage.view.flight.control = "You have power, I have pitch";
+        const Actions pressed = press(stage, Screen::flight, "flight", "Give / take");
+        CHECK(find<ExchangeControls>(pressed) != nullptr);
+        CHECK(words_over_words(stage.glyphs("flight")) == 0);
+    }
+}

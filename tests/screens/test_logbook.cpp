@@ -45,7 +45,7 @@ TEST_CASE("logbook: its buttons ask for what they say") {
     const auto at = [&](const char* label, const char* group = nullptr) {
         return press(stage, Screen::logbook, "logbook", label, group);
     };
-    CHECK(find<CloseLogbook>(at("Back to choices")) != nullptr);
+    CHECK(find<CloseLogbook>(at("Back")) != nullptr);
     CHECK(find<OpenProgress>(at("Progress")) != nullptr);
     CHECK(find<ExportStudent>(at("Hand over this student's file")) != nullptr);
     CHECK(find<ImportFile>(at("Take in a file")) != nullptr);

@@ -240,3 +240,31 @@ TEST_CASE("sheets: Page Down and End scroll to what lies below") {
     stage.draw(Screen::summary);
     CHECK(stage.scrolled("summary") == 0);
 }
+
+TEST_CASE("school: its rows choose, and its buttons hand its file over and take one in") {
+    Stage stage({1280, 720});
+    const Actions chosen = press(stage, Screen::school, "school", "feet", "Runways in");
+    REQUIRE(find<ChooseForSchool>(chosen) != nullptr);
+    CHECK(find<ChooseForSchool>(chosen)->row == 2);
+    CHECK(find<ChooseForSchool>(chosen)->choice == 1);
+    CHECK(find<HandOverSchool>(press(stage, Screen::school, "school", "Hand over its file")) != nullptr);
+    CHECK(find<TakeInSchool>(press(stage, Screen::school, "school", "Take in a file")) != nullptr);
+    CHECK(find<CloseSchool>(press(stage, Screen::school, "school", "Done")) != nullptr);
+    CHECK(find<OpenSchool>(press(stage, Screen::screen_and_help, "screen and help", "School")) != nullptr);
+}
+
+// Rule R10: what the session cap says stands on the sheet that offers to fly again.
+TEST_CASE("summary: the advice to stop for today is drawn, and the buttons stay in sight") {
+    Stage stage({1280, 720});
+    stage.view.summary.strongest.clear();  // whose place it takes
+    stage.draw(Screen::summary);
+    stage.draw(Screen::summary);
+    const std::size_t without = stage.glyphs("summary").size();
+    stage.view.summary.stop = "Ten approaches flown in this session: stop for today.";
+    stage.draw(Screen::summary);
+    stage.draw(Screen::summary);
+    CHECK(stage.glyphs("summary").size() > without);
+    const auto again = stage.place_of(Screen::summary, "summary", "Same again");
+    REQUIRE(again.has_value());
+    CHECK(again->bottom < 720);
+}

@@ -43,6 +43,9 @@ struct SilentHost : Host {
     std::string load(std::string_view) override { return ""; }
     void save(std::string_view, std::string_view) override {}
     void offer_file(std::string_view, std::string_view, std::string_view) override {}
+    void choose_text_file() override {}
+    std::vector<HostText> take_texts() override { return {}; }
+    void copy_text(std::string_view) override {}
     void play(const SoundView&) override {}
     void show_mirror(std::string_view, std::string_view) override {}
 };

@@ -38,7 +38,7 @@ TEST_CASE("app: damaged settings are told of, and the program starts with its de
     TestHost host;
     host.kept = "{\"kind\": 3";
     App app = make_app(shipped(), host);
-    CHECK(app.screen == Screen::choices);
+    CHECK(app.screen == Screen::welcome);
     CHECK(app.notice.find("defaults are used") != std::string::npos);
     CHECK(make_view(app).mirror.screen.find("defaults are used") != std::string::npos);
 }

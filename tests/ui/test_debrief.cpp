@@ -236,10 +236,10 @@ TEST_CASE("criteria: what the instructor sets is kept, held to on the next fligh
     apply(app, OpenCriteria{}, host);
     CHECK(make_view(app).criteria.usual);
     apply(app, SetCriterion{6, 0.25}, host);  // the path at 300 ft
-    CHECK_NEAR(deg_from_rad(app.settings.criteria.decision.path_rad), 0.25, 1e-9);
+    CHECK_NEAR(deg_from_rad(app.settings.school.criteria.decision.path_rad), 0.25, 1e-9);
     CHECK_FALSE(make_view(app).criteria.usual);
     App again = make_app(shipped(), host);
-    CHECK(criteria_text(again.settings.criteria) == criteria_text(app.settings.criteria));
+    CHECK(criteria_text(again.settings.school.criteria) == criteria_text(app.settings.school.criteria));
     CHECK(again.notice == "");
     apply(again, StartFlight{}, host);
     CHECK_NEAR(deg_from_rad(again.flight->criteria.decision.path_rad), 0.25, 1e-6);
@@ -249,7 +249,7 @@ TEST_CASE("criteria: what the instructor sets is kept, held to on the next fligh
     apply(again, CloseCriteria{}, host);
     CHECK(again.screen == Screen::screen_and_help);
     apply(again, ResetCriteria{}, host);
-    CHECK(criteria_text(again.settings.criteria) == criteria_text(Criteria{}));
+    CHECK(criteria_text(again.settings.school.criteria) == criteria_text(Criteria{}));
 }
 
 TEST_CASE("criteria: at the ends of their ranges all of them are kept and read again") {
@@ -263,8 +263,8 @@ TEST_CASE("criteria: at the ends of their ranges all of them are kept and read a
         apply(app, SetCriterion{count, end}, host);  // there is none of that number
         App again = make_app(shipped(), host);
         CHECK(again.notice == "");
-        CHECK(criteria_text(again.settings.criteria) == criteria_text(app.settings.criteria));
-        const CriteriaView kept = criteria_view(again.settings.criteria);
+        CHECK(criteria_text(again.settings.school.criteria) == criteria_text(app.settings.school.criteria));
+        const CriteriaView kept = criteria_view(again.settings.school.criteria);
         for (const auto& group : kept.groups)
             for (const auto& field : group.fields)
                 CHECK_NEAR(field.number, end > 0 ? field.most : field.least, 1e-6);

@@ -11,7 +11,8 @@ namespace {
 constexpr double frame_s = 1.0 / 60.0;
 
 // Holds a key for so many seconds, then lets go for so many more; `pressed` only in the first frame.
-void hold(Hands& hands, Key key, double held_s, double released_s, const Settings& settings = {true, true}) {
+void hold(PilotHands& hands, Key key, double held_s, double released_s,
+          const Settings& settings = {true, true}) {
     double now_s = hands.last_wall_s;
     bool first = true;
     for (double t = 0.0; t < held_s + released_s - 1e-9; t += frame_s) {
@@ -27,14 +28,14 @@ void hold(Hands& hands, Key key, double held_s, double released_s, const Setting
 }  // namespace
 
 TEST_CASE("input: a tap on a stick key moves the stick one or two per cent of its travel") {
-    Hands hands;
+    PilotHands hands;
     hold(hands, Key::down, 0.05, 0.0);
     CHECK(hands.at.stick > 0.008);
     CHECK(hands.at.stick < 0.025);
 }
 
 TEST_CASE("input: the stick springs back to the trimmed position when let go") {
-    Hands hands;
+    PilotHands hands;
     hold(hands, Key::down, 0.5, 0.0);
     const double held = hands.at.stick;
     CHECK(held > 0.1);
@@ -45,7 +46,7 @@ TEST_CASE("input: the stick springs back to the trimmed position when let go") {
 }
 
 TEST_CASE("input: the up key pushes or pulls as the user answered") {
-    Hands pushes, pulls;
+    PilotHands pushes, pulls;
     hold(pushes, Key::up, 0.3, 0.0, {true, true});
     hold(pulls, Key::up, 0.3, 0.0, {false, true});
     CHECK(pushes.at.stick < 0.0);
@@ -54,7 +55,7 @@ TEST_CASE("input: the up key pushes or pulls as the user answered") {
 }
 
 TEST_CASE("input: the throttle stays where it is put, two per cent a tap, fifteen a second held") {
-    Hands hands;
+    PilotHands hands;
     hands.at.throttle = 0.3;
     hold(hands, Key::e, 0.05, 1.0);
     CHECK_NEAR(hands.at.throttle, 0.32, 1e-12);
@@ -67,7 +68,7 @@ TEST_CASE("input: the throttle stays where it is put, two per cent a tap, fiftee
 }
 
 TEST_CASE("input: flap goes a step a press and stops at both ends") {
-    Hands hands;
+    PilotHands hands;
     for (int i = 0; i < 5; ++i) hold(hands, Key::f, 0.1, 0.1);
     CHECK(hands.at.flap == 2);
     for (int i = 0; i < 5; ++i) hold(hands, Key::r, 0.1, 0.1);
@@ -75,7 +76,7 @@ TEST_CASE("input: flap goes a step a press and stops at both ends") {
 }
 
 TEST_CASE("input: a controller has the stick from its first movement until a stick key is used") {
-    Hands hands;
+    PilotHands hands;
     RawInput raw;
     raw.controller_stick = 0.03;  // within the dead zone
     raw.wall_s = 0.1;
@@ -95,7 +96,7 @@ TEST_CASE("input: a controller has the stick from its first movement until a sti
 }
 
 TEST_CASE("input: a long stall of the page moves nothing by more than a tenth of a second's worth") {
-    Hands hands;
+    PilotHands hands;
     RawInput raw;
     raw.held[static_cast<std::size_t>(Key::u)] = true;
     raw.wall_s = 500.0;

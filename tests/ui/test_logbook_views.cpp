@@ -237,7 +237,7 @@ TEST_CASE("app: L opens the logbook, Escape ends a question first and then close
     CHECK(app.screen == Screen::logbook);
     CHECK(app.ui.logbook.asks == LogbookUi::Asks::nothing);
     for (const Action& action : escape) apply(app, action, host);
-    CHECK(app.screen == Screen::choices);
+    CHECK(app.screen == Screen::welcome);
 }
 
 TEST_CASE("app: an attempt is deleted, its neighbour is chosen, and it is brought back") {

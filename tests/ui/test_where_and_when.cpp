@@ -21,7 +21,7 @@ TEST_CASE(
     App app = make_app(shipped(), host);
     const int airfields = static_cast<int>(app.catalog.runways.size());
     const int aircraft = static_cast<int>(app.catalog.aircraft.size());
-    REQUIRE(airfields == 5);
+    REQUIRE(airfields == 10);
     REQUIRE(aircraft == 3);
     for (int i = 0; i < airfields * aircraft; ++i) {
         WhereAndWhenChoice choice;

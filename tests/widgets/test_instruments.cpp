@@ -8,6 +8,7 @@
 
 #include "assets/embedded.h"
 #include "tests/screens/sample_view.h"
+#include "tests/wish_in.h"
 #include "ui/theme.h"
 #include "ui/widgets/airspeed.h"
 #include "ui/widgets/profile_plot.h"
@@ -70,7 +71,7 @@ Bounds bounds_of(const ImDrawList& list) {
 template <class Wanted>
 const Wanted* find(const Actions& actions) {
     for (const Action& action : actions) {
-        if (const auto* wanted = std::get_if<Wanted>(&action)) return wanted;
+        if (const auto* wanted = wish_in<Wanted>(action)) return wanted;
     }
     return nullptr;
 }

@@ -9,6 +9,8 @@
 #include <random>
 #include <utility>
 
+#include <GLFW/glfw3.h>
+
 #include "ui/platform/devices.h"
 #include "ui/platform/make_host.h"
 #include "ui/platform/store_desktop.h"
@@ -28,6 +30,10 @@ files::path data_folder() {
 
 class DesktopHost : public Host {
 public:
+    explicit DesktopHost(std::string lesson_link) {
+        if (!lesson_link.empty()) texts_.push_back({HostText::Kind::link, "", std::move(lesson_link)});
+    }
+
     std::vector<HostEvent> take_events() override { return std::exchange(events_, {}); }
 
     std::string load(std::string_view key) override {
@@ -62,18 +68,48 @@ public:
 
     std::uint32_t random() override { return std::random_device{}(); }
 
+    // Like the logbook's files: what lies in a folder is taken in, the first by name.
+    void choose_text_file() override {
+        const files::path folder = data_folder() / "take-in-lesson";
+        std::error_code error;
+        files::create_directories(folder, error);
+        files::path first;
+        for (const files::directory_entry& entry : files::directory_iterator(folder, error))
+            if (entry.is_regular_file(error) && (first.empty() || entry.path() < first)) first = entry.path();
+        const std::string name = first.filename().string();
+        if (first.empty()) {
+            texts_.push_back({HostText::Kind::unread_file, folder.string(),
+                              "is empty: put the file there, then ask again"});
+        } else if (files::file_size(first, error) > most_file_bytes) {
+            texts_.push_back({HostText::Kind::unread_file, name, "is longer than 1 MB"});
+        } else {
+            std::ifstream file(first, std::ios::binary);
+            texts_.push_back({HostText::Kind::file, name, {std::istreambuf_iterator<char>(file), {}}});
+        }
+    }
+
+    std::vector<HostText> take_texts() override { return std::exchange(texts_, {}); }
+
+    void copy_text(std::string_view words) override {
+        glfwSetClipboardString(nullptr, std::string(words).c_str());
+        std::printf("copied %s\n", std::string(words).c_str());
+    }
+
     void play(const SoundView& sound) override { slopewise::play(sound); }
 
     void show_mirror(std::string_view, std::string_view) override {}
 
 private:
     std::vector<HostEvent> events_;
+    std::vector<HostText> texts_;
     std::unique_ptr<LogbookStore> logbook_ =
         make_desktop_store(data_folder() / "logbook", files::current_path());
 };
 
 }  // namespace
 
-std::unique_ptr<Host> make_host() { return std::make_unique<DesktopHost>(); }
+std::unique_ptr<Host> make_host(std::string lesson_link) {
+    return std::make_unique<DesktopHost>(std::move(lesson_link));
+}
 
 }  // namespace slopewise

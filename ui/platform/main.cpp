@@ -1,5 +1,8 @@
 // The only main of the program with a window: data in, window open, frames until it closes.
 #include <cstdio>
+#include <span>
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "assets/embedded.h"
@@ -20,9 +23,16 @@ std::vector<DataFile> shipped_data() {
     return files;
 }
 
+// The value of `--lesson-link TEXT`; empty without it.
+std::string lesson_link_of(std::span<char* const> arguments) {
+    for (std::size_t i = 1; i + 1 < arguments.size(); ++i)
+        if (std::string_view(arguments[i]) == "--lesson-link") return arguments[i + 1];
+    return {};
+}
+
 }  // namespace
 
-int main() {
+int main(int argc, char** argv) {
     Result<Catalog> catalog = load_catalog(shipped_data());
     for (const Problem& problem : catalog.problems) std::fprintf(stderr, "%s\n", to_text(problem).c_str());
     if (!catalog.ok()) return 1;
@@ -32,7 +42,8 @@ int main() {
     }
     open_devices();
     // Both live as long as the program: in a browser main returns while the frames go on.
-    static const std::unique_ptr<Host> host = make_host();
+    static const std::unique_ptr<Host> host =
+        make_host(lesson_link_of({argv, static_cast<std::size_t>(argc)}));
     static App app = make_app(std::move(*catalog.value), *host);
     run_frames([](const RawInput& raw) { frame(app, raw, *host); });
 #ifndef __EMSCRIPTEN__

@@ -2,11 +2,13 @@
 #pragma once
 
 #include <memory>
+#include <string>
 
 #include "ui/host.h"
 
 namespace slopewise {
 
-std::unique_ptr<Host> make_host();
+// `lesson_link`: what the command line gave; a page has its own address instead.
+std::unique_ptr<Host> make_host(std::string lesson_link = {});
 
 }  // namespace slopewise

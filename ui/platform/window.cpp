@@ -43,7 +43,11 @@ constexpr std::pair<ImGuiKey, Key> keys[] = {
     {ImGuiKey_T, Key::t},           {ImGuiKey_L, Key::l},
     {ImGuiKey_Comma, Key::comma},   {ImGuiKey_Period, Key::period},
     {ImGuiKey_Home, Key::home},     {ImGuiKey_End, Key::end},
-    {ImGuiKey_I, Key::i},
+    {ImGuiKey_I, Key::i},           {ImGuiKey_A, Key::a},
+    {ImGuiKey_Q, Key::q},           {ImGuiKey_K, Key::k},
+    {ImGuiKey_4, Key::four},        {ImGuiKey_5, Key::five},
+    {ImGuiKey_6, Key::six},         {ImGuiKey_7, Key::seven},
+    {ImGuiKey_8, Key::eight},
 };
 constexpr std::pair<ImGuiKey, Key> replay_keys[] = {
     {ImGuiKey_LeftArrow, Key::left},      {ImGuiKey_RightArrow, Key::right},

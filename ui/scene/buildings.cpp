@@ -1,4 +1,5 @@
 #include "ui/scene/buildings.h"
+#include "ui/scene/convex_face.h"
 #include "ui/scene/long_shadows.h"
 #include "ui/scene/round_shapes.h"
 
@@ -9,27 +10,6 @@
 namespace slopewise {
 
 namespace {
-
-WorldPoint minus(const WorldPoint& a, const WorldPoint& b) {
-    return {a.x_m - b.x_m, a.y_m - b.y_m, a.z_m - b.z_m};
-}
-double dot(const WorldPoint& a, const WorldPoint& b) { return a.x_m * b.x_m + a.y_m * b.y_m + a.z_m * b.z_m; }
-WorldPoint cross(const WorldPoint& a, const WorldPoint& b) {
-    return {a.y_m * b.z_m - a.z_m * b.y_m, a.z_m * b.x_m - a.x_m * b.z_m, a.x_m * b.y_m - a.y_m * b.x_m};
-}
-
-// One face of a body that is convex: faces turned away are left out, and the rest hide nothing.
-void face(const Painter& painter, std::span<const WorldPoint> corners, const WorldPoint& inside,
-          const Rgb& colour, double presence) {
-    WorldPoint normal = cross(minus(corners[1], corners[0]), minus(corners[2], corners[0]));
-    if (dot(normal, minus(corners[0], inside)) < 0) normal = {-normal.x_m, -normal.y_m, -normal.z_m};
-    const WorldPoint eye{painter.projection.eye_x_m, painter.projection.eye_y_m, painter.projection.eye_z_m};
-    if (dot(normal, minus(eye, corners[0])) <= 0) return;
-    const double sun = std::max(0.0, dot(normal, painter.light.to_sun) / std::sqrt(dot(normal, normal)));
-    const double direct = painter.light.direct;
-    fill(painter, corners, scaled(colour, 0.80 - 0.14 * direct + 0.42 * direct * sun), Edge::coverage,
-         presence);
-}
 
 // Too small for faces: a pale line with a darker one upon it.
 void draw_far_house(const Painter& painter, const House& house, const CameraPoint& seen, double presence) {

@@ -7,7 +7,9 @@
 #include "ui/scene/ground.h"
 #include "ui/scene/lamps.h"
 #include "ui/scene/landmarks.h"
+#include "ui/scene/leader.h"
 #include "ui/scene/magnifier.h"
+#include "ui/scene/path_help.h"
 #include "ui/scene/rain.h"
 #include "ui/scene/runway_markings.h"
 #include "ui/scene/sky.h"
@@ -68,10 +70,12 @@ void draw_scene(ImDrawList* list, ImVec2 min, ImVec2 max, const SceneView& scene
     if (lit_ground_in_view(painter, height_m)) draw_surfaces(painter, place, scene, time_s);
     draw_darkness(painter, height_m);
     draw_glare(painter);
+    draw_leader(painter, scene.leader, scene.sky.headwind_mps, time_s);
     draw_ground_lights(painter, place.ground, time_s);
     draw_airfield_lights(painter, place.lights, scene.sky.lights_setting);
     draw_lamps(painter, scene);
     if (scene.sky.rain && !scene.reduced_motion) draw_rain(painter, time_s);
+    draw_path_help(painter, scene);
     list->PopClipRect();
 
     list->PushClipRect(min, max, true);

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "ui/screens/lead_to_sources.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/figures.h"
@@ -15,10 +16,16 @@ namespace {
 // Text sizes across the page from which it has so many columns.
 constexpr float three_columns_from = 44;
 constexpr float two_columns_from = 34;
-constexpr float least_height = 27;  // text sizes down the window that all of it needs
+// Text sizes down the window that all of it needs with so many keys, and with each more.
+constexpr float least_height = 27, usual_keys = 9, each_key_more = 1.25f;
 
 float note_height() { return theme().size[static_cast<std::size_t>(TextSize::note)]; }
 float text_height() { return theme().size[static_cast<std::size_t>(TextSize::text)]; }
+
+float height_needed(const BriefingView& briefing) {
+    const float more = static_cast<float>(briefing.keys.size()) - usual_keys;
+    return least_height + each_key_more * std::max(0.0f, more);
+}
 
 void numbers(Column& column, const BriefingView& briefing) {
     heading(column, "The numbers");
@@ -90,38 +97,44 @@ void keys(Column& column, const BriefingView& briefing, Actions& actions) {
     key_rows(column, briefing.keys);
     const std::array<ButtonWords, 1> change{{{"Change the stick keys", Weight::quiet}}};
     Column outset{column.list, column.left - grid(1), column.width + grid(1), column.y};
-    if (button_row(outset, change) == 0) actions.push_back(AskStickSense{});
+    if (button_row(outset, change) == 0) actions.emplace_back(AskStickSense{});
     column.y = outset.y;
 }
 
-constexpr std::array<ButtonWords, 2> step_words{
-    {{"Fly it", Weight::primary}, {"Back to choices", Weight::plain}}};
+std::array<ButtonWords, 2> step_words(const BriefingView& briefing) {
+    return {{{"Fly it", Weight::primary}, {briefing.back.c_str(), Weight::plain}}};
+}
 
-void next_step(Column& column, Actions& actions) {
-    const int pressed = button_row(column, step_words);
-    if (pressed == 0) actions.push_back(StartFlight{});
-    if (pressed == 1) actions.push_back(GoToChoices{});
+float steps_width(const BriefingView& briefing) {
+    const std::array<ButtonWords, 2> steps = step_words(briefing);
+    return button_width(steps[0]) + grid(1.5f) + button_width(steps[1]);
+}
+
+void next_step(Column& column, const BriefingView& briefing, Actions& actions) {
+    const int pressed = button_row(column, step_words(briefing));
+    if (pressed == 0) actions.emplace_back(StartFlight{});
+    if (pressed == 1) actions.emplace_back(GoToChoices{});
 }
 
 // Where the sheet is longer than the window, the step on stands at its head: beside the title if there is
 // room.
 void title(Column& page, const BriefingView& briefing, bool steps_at_head, Actions& actions) {
     const Palette& c = theme().colour;
-    const float steps_width = button_width(step_words[0]) + grid(1.5f) + button_width(step_words[1]);
+    const float steps = steps_width(briefing);
     const bool beside =
-        steps_at_head &&
-        text_extent(TextSize::title, briefing.title, true).x + grid(4) + steps_width <= page.width;
+        steps_at_head && text_extent(TextSize::title, briefing.title, true).x + grid(4) + steps <= page.width;
     if (beside) {
-        Column corner{page.list, page.right() - steps_width, steps_width + 1, page.y};
-        next_step(corner, actions);
+        Column corner{page.list, page.right() - steps, steps + 1, page.y};
+        next_step(corner, briefing, actions);
     }
     paragraph(page, TextSize::title, c.ink, briefing.title, true);
     if (beside) page.y = std::max(page.y, page.y - line_height(TextSize::title) + press_height() + grid(1));
     paragraph(page, TextSize::text, c.ink_soft, briefing.aim);
-    paragraph(page, TextSize::note, c.ink_soft, briefing.place + ".");
+    paragraph(page, TextSize::note, c.ink_soft,
+              briefing.place + "." + (briefing.run.empty() ? "" : " " + briefing.run));
     if (steps_at_head && !beside) {
         gap(page, 2);
-        next_step(page, actions);
+        next_step(page, briefing, actions);
     }
     gap(page, 0.5f);
 }
@@ -133,8 +146,8 @@ Actions draw_briefing(const View& view) {
     const BriefingView& briefing = view.briefing;
     Column page = begin_sheet("briefing");
     const float sizes = measure(page);
-    const bool fits =
-        sizes >= three_columns_from && ImGui::GetIO().DisplaySize.y >= least_height * text_height();
+    const bool fits = sizes >= three_columns_from &&
+                      ImGui::GetIO().DisplaySize.y >= height_needed(briefing) * text_height();
     title(page, briefing, !fits, actions);
     if (sizes >= three_columns_from) {
         const std::array<float, 3> shares{0.34f, 0.33f, 0.33f};
@@ -172,7 +185,11 @@ Actions draw_briefing(const View& view) {
     }
     if (fits) {
         gap(page, 2);
-        next_step(page, actions);
+        next_step(page, briefing, actions);
+        lead_to_sources_beside(page, steps_width(briefing), actions);
+    } else {
+        gap(page, 1);
+        lead_to_sources(page, actions);
     }
     end_sheet(page);
     return actions;

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "ui/screens/choice_figure.h"
+#include "ui/screens/lead_to_sources.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/paper.h"
@@ -25,22 +26,25 @@ void label(Column& column, std::string_view words) {
     gap(column, 0.25f);
 }
 
-// Who flies, opposite the program's name where that leaves room.
+constexpr std::string_view about_words =
+    "Practise the picture and the airspeed on a three-degree final approach.";
+
+// Who flies, opposite what the program is for, where that leaves room.
 void student_opposite(const Column& page, const std::string& student) {
-    const ImVec2 name = text_extent(TextSize::title, "Slopewise", true);
+    const ImVec2 about = text_extent(TextSize::text, about_words);
     const ImVec2 words = text_extent(TextSize::note, student);
-    if (name.x + grid(4) + words.x > page.width) return;
-    // On the name's baseline, which lies 0.79 of its height down.
-    text_right(page.list, {page.right(), page.y + 0.79f * (name.y - words.y)}, TextSize::note,
+    if (about.x + grid(4) + words.x > page.width) return;
+    // On its baseline, which lies 0.79 of its height down.
+    text_right(page.list, {page.right(), page.y + 0.79f * (about.y - words.y)}, TextSize::note,
                theme().colour.ink_soft, student);
 }
 
-void name_and_call(Column& page, const std::string& student) {
+void name_and_call(Column& page, const std::string& student, Actions& actions) {
     const Palette& c = theme().colour;
+    if (title_with_way_back(page, "Slopewise", {"First page", Weight::quiet, "Esc"}))
+        actions.emplace_back(OpenFirstPage{});
     student_opposite(page, student);
-    paragraph(page, TextSize::title, c.ink, "Slopewise", true);
-    paragraph(page, TextSize::text, c.ink_soft,
-              "Practise the picture and the airspeed on a three-degree final approach.");
+    paragraph(page, TextSize::text, c.ink_soft, about_words);
     gap(page, 1);
     rule(page);
     gap(page, is_short() ? 0.5f : 1.0f);
@@ -58,13 +62,13 @@ void choose_distance(Column& column, const ChoiceView& choice, Actions& actions)
     label(column, "Start this far from the aim point");
     const int pressed = choice_row(column, "distance", labels, chosen);
     if (pressed >= 0)
-        actions.push_back(ChooseDistance{choice.distances_nm[static_cast<std::size_t>(pressed)]});
+        actions.emplace_back(ChooseDistance{choice.distances_nm[static_cast<std::size_t>(pressed)]});
 }
 
 void choose_position(Column& column, const ChoiceView& choice, Actions& actions) {
     label(column, "Above, on or below the path");
     const int pressed = choice_row(column, "position", choice.positions, choice.position);
-    if (pressed >= 0) actions.push_back(ChoosePosition{pressed});
+    if (pressed >= 0) actions.emplace_back(ChoosePosition{pressed});
 }
 
 void choose_headwind(Column& column, const ChoiceView& choice, Actions& actions) {
@@ -72,7 +76,7 @@ void choose_headwind(Column& column, const ChoiceView& choice, Actions& actions)
     const std::string value = std::to_string(std::lround(choice.headwind_kt));
     const auto moved =
         slider(column, {"headwind", value, "kt", "20"}, choice.headwind_kt, choice.max_headwind_kt, 1.0);
-    if (moved) actions.push_back(ChooseHeadwind{*moved});
+    if (moved) actions.emplace_back(ChooseHeadwind{*moved});
 }
 
 void choose(Column& column, const ChoiceView& choice, Actions& actions) {
@@ -94,7 +98,7 @@ void place(Column& column, const ChoiceView& choice, Actions& actions) {
     Column line{column.list, column.left, column.width, min.y + std::round((height - words_height) / 2)};
     paragraph(line, TextSize::note, press.hovered ? c.ink : c.accent, words);
     if (press.focused) focus_ring(column.list, min, {min.x + size.x, min.y + size.y}, c.ink);
-    if (press.pressed) actions.push_back(OpenWhereAndWhen{});
+    if (press.pressed) actions.emplace_back(OpenWhereAndWhen{});
     column.y = min.y + height;
 }
 
@@ -109,22 +113,31 @@ void brief_it(Column& column, const ChoiceView& choice, Actions& actions) {
     paragraph(column, TextSize::text, c.ink, choice.sentence + ".", true);
     place(column, choice, actions);
     constexpr std::array<ButtonWords, 3> buttons{{{"Brief it", Weight::primary},
-                                                  {"Screen and help", Weight::quiet, "H"},
-                                                  {"Logbook", Weight::quiet, "L"}}};
+                                                  {"Fly it now", Weight::plain, "F"},
+                                                  {"Screen and help", Weight::quiet, "H"}}};
     const int pressed = button_row(column, buttons);
-    if (pressed == 0) actions.push_back(OpenBriefing{});
-    if (pressed == 1) actions.push_back(OpenScreenAndHelp{});
-    if (pressed == 2) actions.push_back(OpenLogbook{});
+    if (pressed == 0) actions.emplace_back(OpenBriefing{});
+    if (pressed == 1) actions.emplace_back(FlyNow{});
+    if (pressed == 2) actions.emplace_back(OpenScreenAndHelp{});
+}
+
+// Whether the way to the sources has room to the right of the cautions, below the version.
+bool sources_beside_caution(const View& view, float width) {
+    float widest = 0;
+    for (const std::string& line : view.caution)
+        widest = std::max(widest, text_extent(TextSize::note, line).x);
+    return widest + grid(4) + button_width(sources_words) <= width;
 }
 
 float caution_height(const View& view, float width) {
     float height = grid(1);
     for (const std::string& line : view.caution) height += paragraph_height(TextSize::note, line, width);
     if (!view.notice.empty()) height += paragraph_height(TextSize::note, view.notice, width - grid(3));
+    if (!sources_beside_caution(view, width)) height += press_height();
     return height;
 }
 
-void caution(Column& page, const View& view) {
+void caution(Column& page, const View& view, Actions& actions) {
     const Palette& c = theme().colour;
     rule(page);
     gap(page, 1);
@@ -141,6 +154,14 @@ void caution(Column& page, const View& view) {
     const float version_width = text_extent(TextSize::note, view.version).x;
     if (page.width > 2 * version_width + grid(90))
         text_right(page.list, {page.right(), bottom}, TextSize::note, c.ink_soft, view.version);
+    if (sources_beside_caution(view, page.width)) {
+        const float below = (press_height() - line_height(TextSize::note)) / 2;
+        Column foot = page;
+        foot.y = page.y + below;
+        lead_to_sources_beside(foot, 0, actions);
+    } else {
+        lead_to_sources(page, actions);
+    }
 }
 
 void figure_in(Column& column, float height, const ChoiceView& choice) {
@@ -160,7 +181,7 @@ float figure_height(const Column& page, float foot) {
 Actions draw_choices(const View& view) {
     Actions actions;
     Column page = begin_sheet("choices");
-    name_and_call(page, view.choice.student);
+    name_and_call(page, view.choice.student, actions);
     const float foot = caution_height(view, page.width);
     if (measure(page) >= two_columns_from) {
         const float figure = figure_height(page, foot);
@@ -188,7 +209,7 @@ Actions draw_choices(const View& view) {
         figure_in(page, std::round(page.width * 0.55f), view.choice);
     }
     gap(page, 2);
-    caution(page, view);
+    caution(page, view, actions);
     end_sheet(page);
     return actions;
 }

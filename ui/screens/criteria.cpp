@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <string_view>
 
+#include "ui/screens/lead_to_sources.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/stepper.h"
@@ -15,17 +17,19 @@ namespace {
 constexpr float three_columns_from = 44;
 constexpr float two_columns_from = 32;
 
+constexpr std::string_view usual_words = "These are the usual limits.";
+
 void draw_field(Column& column, const std::string& id, const CriteriaView::Field& field, int number,
                 Actions& actions) {
     switch (field.kind) {
     case CriteriaView::Kind::number:
         if (const auto value = stepper(column, {id.c_str(), field.label.c_str(), field.value, field.unit},
                                        field.number, field.least, field.most, field.step))
-            actions.push_back(SetCriterion{number, *value});
+            actions.emplace_back(SetCriterion{number, *value});
         break;
     case CriteriaView::Kind::on_off:
         if (switch_row(column, field.label.c_str(), field.number > 0.5))
-            actions.push_back(SetCriterion{number, field.number > 0.5 ? 0.0 : 1.0});
+            actions.emplace_back(SetCriterion{number, field.number > 0.5 ? 0.0 : 1.0});
         break;
     case CriteriaView::Kind::choice:
         gap(column, 0.5f);
@@ -33,7 +37,7 @@ void draw_field(Column& column, const std::string& id, const CriteriaView::Field
         gap(column, 0.5f);
         const int pressed =
             choice_row(column, field.label.c_str(), field.choices, static_cast<int>(field.number));
-        if (pressed >= 0) actions.push_back(SetCriterion{number, static_cast<double>(pressed)});
+        if (pressed >= 0) actions.emplace_back(SetCriterion{number, static_cast<double>(pressed)});
         break;
     }
 }
@@ -53,7 +57,7 @@ Actions draw_criteria(const View& view) {
     Actions actions;
     Column page = begin_sheet("criteria");
     if (title_with_way_back(page, "What counts as stable", {"Done", Weight::primary, "Esc"}))
-        actions.push_back(CloseCriteria{});
+        actions.emplace_back(CloseCriteria{});
     paragraph(page, TextSize::note, theme().colour.ink_soft,
               "For the instructor. The next flight is held to it, and every sheet says to what.");
     gap(page, 1);
@@ -69,11 +73,13 @@ Actions draw_criteria(const View& view) {
     if (sheet.usual) {
         const float note = theme().size[static_cast<std::size_t>(TextSize::note)];
         text_at(page.list, {page.left, page.y + (press_height() - note) / 2}, TextSize::note,
-                theme().colour.ink_soft, "These are the usual limits.");
+                theme().colour.ink_soft, usual_words);
         page.y += press_height();
     } else if (button_row(page, std::span(&reset, 1)) == 0) {
-        actions.push_back(ResetCriteria{});
+        actions.emplace_back(ResetCriteria{});
     }
+    const float used = sheet.usual ? text_extent(TextSize::note, usual_words).x : button_width(reset);
+    lead_to_sources_beside(page, used, actions);
     end_sheet(page);
     return actions;
 }

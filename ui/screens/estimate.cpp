@@ -44,13 +44,13 @@ Actions draw_estimate(const View& view) {
         paragraph(middle, TextSize::text, asked ? c.ink : c.ink_soft, question.words, asked);
         gap(middle, 0.5f);
         const int pressed = choice_row(middle, question.words.c_str(), question.answers, question.chosen);
-        if (pressed >= 0) actions.push_back(AnswerEstimate{static_cast<int>(i), pressed});
+        if (pressed >= 0) actions.emplace_back(AnswerEstimate{static_cast<int>(i), pressed});
         gap(middle, 2);
     }
     const float width = std::min(button_width(skip_words), middle.width);
     if (button(middle.list, {std::round(middle.left - grid(1)), std::round(middle.y)},
                {width, press_height()}, skip_words))
-        actions.push_back(SkipEstimate{});
+        actions.emplace_back(SkipEstimate{});
     page.y = middle.y + press_height();
     end_sheet(page);
     return actions;

@@ -7,6 +7,7 @@
 #include "ui/scene/scene.h"
 #include "ui/screens/flight_profile.h"
 #include "ui/screens/flight_stick.h"
+#include "ui/screens/flight_task.h"
 #include "ui/screens/paused_sheet.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
@@ -45,6 +46,8 @@ float note_height() { return theme().size[static_cast<std::size_t>(TextSize::not
 constexpr ButtonWords go_around_words{"Go around", Weight::shelf, "G"};
 constexpr ButtonWords pause_words{"Pause", Weight::shelf, "P"};
 constexpr ButtonWords fly_on_words{"Fly on", Weight::shelf, "P"};
+constexpr ButtonWords help_words{"Path help", Weight::shelf, "A"};
+constexpr ButtonWords exchange_words{"Give / take", Weight::shelf, "C"};
 constexpr ButtonWords summary_words{"Summary", Weight::plain};
 
 float cap_height() { return std::round(note_height() * 1.12f); }
@@ -113,12 +116,13 @@ Actions draw_panel(ImDrawList* list, const Layout& layout, const FlightView& fli
     const ImVec2 first{layout.panel_min.x + layout.edge,
                        std::round((layout.panel_min.y + layout.panel_max.y - size.y - step.y) / 2)};
 
-    Actions actions;
-    if (button(list, first, size, go_around_words)) actions.push_back(GoAround{});
-    if (button(list, {first.x + step.x, first.y + step.y}, size, flight.paused ? fly_on_words : pause_words))
-        actions.push_back(TogglePause{});
-    if (!actions.empty()) ui.looking = false;
-    return actions;
+    const bool goes_around = button(list, first, size, go_around_words);
+    const bool pauses =
+        button(list, {first.x + step.x, first.y + step.y}, size, flight.paused ? fly_on_words : pause_words);
+    if (goes_around || pauses) ui.looking = false;
+    if (goes_around) return {GoAround{}};
+    if (pauses) return {TogglePause{}};
+    return {};
 }
 
 // How it was set up, in the corner on the veil of the keys, so that no paper glares at night: the field of
@@ -133,6 +137,8 @@ float draw_setup(ImDrawList* list, const Layout& layout, const FlightView& fligh
         const std::string_view line = take_line(rest, TextSize::note, width);
         y += draw_tag(list, {edge, y}, line, {c.strip, c.dial_ink}).y;
     }
+    if (!flight.control.empty())
+        y += draw_tag(list, {edge, y}, flight.control, {c.strip, c.dial_ink, true}).y;
     if (flight.paused && looking)
         y +=
             draw_tag(list, {edge, y}, "Paused. Press the picture for the choices.", {c.paper, c.ink, true}).y;
@@ -166,6 +172,30 @@ void draw_caption(ImDrawList* list, const Layout& layout, const FlightView& flig
     const ImVec2 min{std::round((layout.view_max.x - width) / 2),
                      layout.view_max.y - strip_height(layout) - note_height() - grid(3)};
     draw_tag(list, min, flight.caption, {theme().colour.paper, theme().colour.attention, true, true});
+}
+
+// The path help for a finger, which holds it as a hand holds its key: over the glareshield, above the
+// caption.
+Actions draw_help_call(ImDrawList* list, const Layout& layout, const FlightView& flight) {
+    if (!flight.scored || flight.drill.there()) return {};  // a drill is flown unaided
+    const ImVec2 size{button_width(help_words), press_height()};
+    const ImVec2 min{layout.view_max.x - layout.edge - size.x,
+                     std::round(layout.view_max.y - strip_height(layout) - note_height() - grid(4) - size.y)};
+    button(list, min, size, help_words);
+    if (ImGui::IsItemActivated()) return {CallHelp{true}};
+    if (ImGui::IsItemDeactivated()) return {CallHelp{false}};
+    return {};
+}
+
+// Where two share the controls: for a finger, above the path help.
+Actions draw_exchange(ImDrawList* list, const Layout& layout, const FlightView& flight) {
+    if (!flight.scored || flight.control.empty() || flight.drill.there()) return {};
+    const ImVec2 size{button_width(exchange_words), press_height()};
+    const ImVec2 min{layout.view_max.x - layout.edge - size.x,
+                     std::round(layout.view_max.y - strip_height(layout) - note_height() - grid(4) -
+                                2 * size.y - between_buttons())};
+    if (button(list, min, size, exchange_words)) return {ExchangeControls{}};
+    return {};
 }
 
 // The keys of the hands along the view's lower edge: as many as fit whole.
@@ -212,7 +242,9 @@ Actions draw_flight(const View& view, UiState& ui) {
     draw_scene(list, {0, 0}, layout.scene_max, flight.scene);
     draw_strip(list, layout, flight);
     draw_caption(list, layout, flight);
-    const float next = draw_setup(list, layout, flight, ui.looking);
+    const float below_setup = draw_setup(list, layout, flight, ui.looking);
+    const float next = draw_flight_task(list, {layout.edge, below_setup},
+                                        0.62f * layout.view_max.x - 2 * layout.edge, flight.drill);
     const Actions summary = draw_unscored(list, layout, flight, next);
     const Display& display = view.display;
     if (flight.scored)
@@ -220,11 +252,15 @@ Actions draw_flight(const View& view, UiState& ui) {
     Actions actions = draw_shelf(list, layout.shelf_min, layout.shelf_max, flight.instruments,
                                  {display.projector_text, display.eyes_outside, flight.panel_dark});
     const Actions pressed = draw_panel(list, layout, flight, ui);
+    const Actions help = draw_help_call(list, layout, flight);
+    const Actions exchange = draw_exchange(list, layout, flight);
     const Actions stick = mouse_stick(list, {0, 0}, layout.view_max, flight.instruments, !flight.paused, ui);
     ImGui::End();
 
     add(actions, summary);
     add(actions, pressed);
+    add(actions, help);
+    add(actions, exchange);
     add(actions, stick);
     if (flight.paused && !ui.looking) add(actions, draw_paused_sheet(flight, ui));
     return actions;

@@ -49,7 +49,7 @@ Actions mouse_stick(ImDrawList* list, ImVec2 min, ImVec2 max, const InstrumentsV
     const Press press = press_area("stick", min, {max.x - min.x, max.y - min.y});
     const bool holds = free && press.held;
     if (ui.dragging_stick && !holds) {
-        actions.push_back(MoveStick{0.0});
+        actions.emplace_back(MoveStick{0.0});
         ui.dragging_stick = false;
     }
     if (!free) {
@@ -61,14 +61,14 @@ Actions mouse_stick(ImDrawList* list, ImVec2 min, ImVec2 max, const InstrumentsV
     if (press.hovered && io.MouseWheel != 0.0f) {
         // The trim wheel: rolled forward it lowers the nose.
         const double trim = instruments.trim - trim_step * static_cast<double>(io.MouseWheel);
-        actions.push_back(SetTrim{std::clamp(trim, -1.0, 1.0)});
+        actions.emplace_back(SetTrim{std::clamp(trim, -1.0, 1.0)});
     }
     if (!holds) return actions;
     const ImVec2 datum = io.MouseClickedPos[ImGuiMouseButton_Left];
     ui.dragging_stick = true;
     ui.drag_origin_y = static_cast<double>(datum.y);
     const float travel_px = travel_share * (max.y - min.y);
-    actions.push_back(MoveStick{stick_from(io.MousePos.y - datum.y, travel_px)});
+    actions.emplace_back(MoveStick{stick_from(io.MousePos.y - datum.y, travel_px)});
     draw_stick(list, datum, io.MousePos.y, travel_px);
     return actions;
 }

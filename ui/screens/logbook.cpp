@@ -26,10 +26,10 @@ void student(Column& page, const LogbookView& sheet, LogbookUi& ui, Actions& act
     paragraph(page, TextSize::number, theme().colour.ink, sheet.student.words, true);
     gap(page, 0.5f);
     switch (button_row(page, buttons)) {
-    case 0: actions.push_back(OpenProgress{}); break;
+    case 0: actions.emplace_back(OpenProgress{}); break;
     case 1: ask(ui, LogbookUi::Asks::student); break;
-    case 2: actions.push_back(ExportStudent{}); break;
-    case 3: actions.push_back(ImportFile{}); break;
+    case 2: actions.emplace_back(ExportStudent{}); break;
+    case 3: actions.emplace_back(ImportFile{}); break;
     default: break;
     }
     gap(page, 1);
@@ -54,7 +54,7 @@ void tidings(Column& page, const LogbookView& sheet, Actions& actions) {
         attention(page, sheet.trouble);
         gap(page, 0.5f);
         constexpr std::array<ButtonWords, 1> hand_over{{{"Hand over the file"}}};
-        if (button_row(page, hand_over) == 0) actions.push_back(ExportStudent{});
+        if (button_row(page, hand_over) == 0) actions.emplace_back(ExportStudent{});
         gap(page, 0.5f);
     }
     if (!sheet.news.empty()) paragraph(page, TextSize::note, c.ink, sheet.news);
@@ -119,8 +119,8 @@ Actions draw_logbook(const View& view, LogbookUi& ui) {
     const bool asked = ui.asks != LogbookUi::Asks::nothing;
     Column page = begin_sheet("logbook");
     ImGui::BeginDisabled(asked);
-    if (title_with_way_back(page, "Logbook", {"Back to choices", Weight::plain, "L"}))
-        actions.push_back(CloseLogbook{});
+    if (title_with_way_back(page, "Logbook", {"Back", Weight::plain, "L"}))
+        actions.emplace_back(CloseLogbook{});
     student(page, sheet, ui, actions);
     tidings(page, sheet, actions);
     attempts(page, sheet, ui, actions);

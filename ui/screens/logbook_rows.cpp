@@ -138,10 +138,10 @@ void stacked_row(const Column& page, float y, const LogbookRowView& row) {
 void do_with(int pressed, const LogbookView& sheet, const LogbookRowView& row, LogbookUi& ui,
              Actions& actions) {
     switch (pressed) {
-    case 0: actions.push_back(OpenAttempt{row.id}); break;
-    case 1: actions.push_back(ReplayAttempt{row.id}); break;
-    case 2: actions.push_back(CompareAttempts{row.id, sheet.earlier}); break;
-    case 3: actions.push_back(SaveAttempt{row.id}); break;
+    case 0: actions.emplace_back(OpenAttempt{row.id}); break;
+    case 1: actions.emplace_back(ReplayAttempt{row.id}); break;
+    case 2: actions.emplace_back(CompareAttempts{row.id, sheet.earlier}); break;
+    case 3: actions.emplace_back(SaveAttempt{row.id}); break;
     case 4:
         ui.asks = LogbookUi::Asks::remove;
         ui.just_asked = true;
@@ -180,7 +180,7 @@ void choose_with_keys(const LogbookView& sheet, const LogbookUi& ui, Actions& ac
     if (ui.asks != LogbookUi::Asks::nothing) return;
     const int wanted = sheet.chosen + list_steps();
     if (wanted == sheet.chosen || wanted < 0 || wanted >= static_cast<int>(sheet.rows.size())) return;
-    actions.push_back(ChooseAttempt{sheet.rows[static_cast<std::size_t>(wanted)].id});
+    actions.emplace_back(ChooseAttempt{sheet.rows[static_cast<std::size_t>(wanted)].id});
 }
 
 }  // namespace
@@ -231,7 +231,7 @@ void draw_logbook_rows(Column& page, const LogbookView& sheet, LogbookUi& ui, Ac
         if (table) table_row(page.list, at, y + padding, row);
         else stacked_row(page, y + padding, row);
         if (press.focused) focus_ring(page.list, min, max, c.ink);
-        if (press.pressed && !chosen) actions.push_back(ChooseAttempt{row.id});
+        if (press.pressed && !chosen) actions.emplace_back(ChooseAttempt{row.id});
         if (!chosen) continue;
         Column below = inset(page, max.y);
         if (sheet.is_loading) {
@@ -266,7 +266,7 @@ void draw_deleted_rows(Column& page, const LogbookView& sheet, LogbookUi& ui, Ac
         ImGui::PopID();
         Column line{page.list, page.left, page.width, y};
         rule(line);
-        if (pressed == 0) actions.push_back(BringBackAttempt{one.id});
+        if (pressed == 0) actions.emplace_back(BringBackAttempt{one.id});
         if (pressed == 1) {
             ui.asks = LogbookUi::Asks::erase;
             ui.just_asked = true;

@@ -41,8 +41,8 @@ void ask_before_deleting(LogbookUi& ui, Actions& actions) {
     end_slip(page);
     if (pressed < 0) return;
     if (pressed == 1) {
-        if (for_good) actions.push_back(EraseAttempt{ui.id});
-        else actions.push_back(DeleteAttempt{ui.id});
+        if (for_good) actions.emplace_back(EraseAttempt{ui.id});
+        else actions.emplace_back(DeleteAttempt{ui.id});
     }
     ui.asks = LogbookUi::Asks::nothing;
 }
@@ -67,7 +67,7 @@ void ask_who_flies(const LogbookView& sheet, LogbookUi& ui, Actions& actions) {
     bool answered = false;
     for (const LogbookView::Student& student : sheet.students) {
         if (!option_row(page, student.words.c_str(), "", student.name == sheet.student.name)) continue;
-        actions.push_back(ChooseStudent{student.name});
+        actions.emplace_back(ChooseStudent{student.name});
         answered = true;
     }
     gap(page, 1);
@@ -78,8 +78,8 @@ void ask_who_flies(const LogbookView& sheet, LogbookUi& ui, Actions& actions) {
     gap(page, 1.5f);
     const int pressed = button_row(page, buttons);
     end_slip(page);
-    if (!answered && by_finger && pressed == 0) actions.push_back(WriteStudent{});
-    else if (!answered && (entered || pressed == 0)) actions.push_back(ChooseStudent{ui.name.data()});
+    if (!answered && by_finger && pressed == 0) actions.emplace_back(WriteStudent{});
+    else if (!answered && (entered || pressed == 0)) actions.emplace_back(ChooseStudent{ui.name.data()});
     if (answered || entered || pressed >= 0) ui.asks = LogbookUi::Asks::nothing;
 }
 

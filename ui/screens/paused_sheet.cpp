@@ -26,7 +26,8 @@ std::vector<Choice> choices(const FlightView& flight) {
                             {{"Same again", Weight::plain, "N"}, Wish::same_again}};
     if (flight.can_mirror) all.push_back({{"Mirror start", Weight::plain, "M"}, Wish::mirror_start});
     if (!flight.scored) all.push_back({{"Summary", Weight::plain}, Wish::summary});
-    all.push_back({{"Back to choices", Weight::plain}, Wish::choices});
+    all.push_back(
+        {{flight.drill.there() ? "Leave the drill" : "Back to choices", Weight::plain}, Wish::choices});
     all.push_back({{"Look at the picture", Weight::plain}, Wish::look});
     all.push_back({{"Screen and help", Weight::plain, "H"}, Wish::screen_and_help});
     return all;

@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <string>
 
+#include "ui/screens/lead_to_sources.h"
 #include "ui/screens/logbook_rows.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
@@ -57,7 +58,7 @@ void lessons(Column& column, const ProgressView& sheet, Actions& actions) {
             text_right(column.list, {max.x - grid(0.5f) - each * static_cast<float>(2 - i), y},
                        TextSize::note, c.ink, *counts[i], chosen);
         if (press.focused) focus_ring(column.list, min, max, c.ink);
-        if (press.pressed && !chosen) actions.push_back(ChooseProgressLesson{lesson.id});
+        if (press.pressed && !chosen) actions.emplace_back(ChooseProgressLesson{lesson.id});
         column.y = max.y;
     }
     rule(column);
@@ -175,9 +176,10 @@ void decisions(Column& column, const ProgressView& sheet) {
 }
 
 void hand_over(Column& column, Actions& actions) {
-    constexpr std::array<ButtonWords, 1> buttons{{{"Hand over as CSV", Weight::plain, "C"}}};
+    constexpr ButtonWords words{"Hand over as CSV", Weight::plain, "C"};
     gap(column, 1);
-    if (button_row(column, buttons) == 0) actions.push_back(SaveProgress{});
+    if (button_row(column, std::span(&words, 1)) == 0) actions.emplace_back(SaveProgress{});
+    lead_to_sources_beside(column, button_width(words), actions);
 }
 
 void wide_sheet(Column& page, const ProgressView& sheet, Actions& actions) {
@@ -210,12 +212,14 @@ Actions draw_progress(const View& view) {
     const ProgressView& sheet = view.progress;
     Column page = begin_sheet("progress");
     if (title_with_way_back(page, "Progress: " + sheet.student, {"Back to the logbook", Weight::plain}))
-        actions.push_back(CloseProgress{});
+        actions.emplace_back(CloseProgress{});
     for (const std::string& hint : sheet.hints) attention(page, hint);
     if (!sheet.nothing.empty()) {
         paragraph(page, TextSize::text, theme().colour.ink, sheet.nothing);
         gap(page, 1.5f);
         evidence(page, sheet);
+        gap(page, 1);
+        lead_to_sources(page, actions);
     } else if (measure(page) >= two_columns_from) {
         wide_sheet(page, sheet, actions);
     } else {

@@ -99,7 +99,7 @@ struct Row {
 
     void sign(const char* name, Sign sign, float width, const DriveReplay& wish, bool live = true) {
         if (sign_button(list, {std::round(x), std::round(y)}, {width, press_height()}, name, sign, live))
-            actions.push_back(wish);
+            actions.emplace_back(wish);
         x += width + between_px();
     }
 };
@@ -126,10 +126,10 @@ void draw_speed(Row& row, const ReplayView& replay, float width) {
 void draw_rest(Row& row, const ReplayView& replay, float right, const Widths& w) {
     if (button(row.list, {std::round(row.x), std::round(row.y)}, {w.view, press_height()},
                view_words(replay.shows)))
-        row.actions.push_back(DriveReplay{Wish::change_view, 0});
+        row.actions.emplace_back(DriveReplay{Wish::change_view, 0});
     if (button(row.list, {std::round(right - w.back), std::round(row.y)}, {w.back, press_height()},
                back_words()))
-        row.actions.push_back(CloseReplay{});
+        row.actions.emplace_back(CloseReplay{});
 }
 
 void draw_buttons(Column& column, const ReplayView& replay, Actions& actions) {
@@ -189,7 +189,7 @@ Actions draw_replay_bar(Column column, const View& view) {
     const ImVec2 min{column.left, column.y};
     const auto sought =
         draw_time_line(column.list, min, {column.right(), min.y + time_line_height()}, replay);
-    if (sought) actions.push_back(DriveReplay{Wish::seek, *sought});
+    if (sought) actions.emplace_back(DriveReplay{Wish::seek, *sought});
     column.y += time_line_height() + row_gap();
     draw_buttons(column, replay, actions);
     column.y += row_gap();

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "ui/screens/lead_to_sources.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/dial.h"
@@ -67,10 +68,12 @@ void true_size(Column& column, const ScreenAndHelpView& sheet, Wanted& wanted) {
 }
 
 void instructors_part(Column& column, Actions& actions) {
-    constexpr ButtonWords words{"What counts as stable", Weight::plain};
+    constexpr std::array<ButtonWords, 2> words{{{"What counts as stable"}, {"School"}}};
     heading(column, "For the instructor");
     gap(column, 0.5f);
-    if (button_row(column, std::span(&words, 1)) == 0) actions.push_back(OpenCriteria{});
+    const int pressed = button_row(column, words);
+    if (pressed == 0) actions.emplace_back(OpenCriteria{});
+    if (pressed == 1) actions.emplace_back(OpenSchool{});
 }
 
 void aids(Column& column, Wanted& wanted) {
@@ -78,6 +81,8 @@ void aids(Column& column, Wanted& wanted) {
     heading(column, "In flight");
     on_off(column, "Eyes outside: a dark panel", d.eyes_outside, wanted);
     on_off(column, "The path from the side", d.side_profile, wanted);
+    on_off(column, "Path help comes by itself", d.help_by_itself, wanted);
+    on_off(column, "Call-outs: \"low\", \"slow\"", d.call_outs, wanted);
     on_off(column, "Magnifier for the lights", d.magnifier, wanted);
     on_off(column, "Letters R and W in it", d.lamp_letters, wanted);
     on_off(column, "Shapes in it", d.lamp_shapes, wanted);
@@ -101,7 +106,7 @@ void failures(Column& column, Wanted& wanted) {
     instruments(column, "Failed instruments", " failed", wanted.display.failed, wanted);
 }
 
-void help(Column& column, const ScreenAndHelpView& sheet) {
+void help(Column& column, const ScreenAndHelpView& sheet, Actions& actions) {
     heading(column, "Help");
     gap(column, 0.5f);
     key_rows(column, sheet.keys);
@@ -109,6 +114,7 @@ void help(Column& column, const ScreenAndHelpView& sheet) {
         gap(column, 0.5f);
         paragraph(column, TextSize::note, theme().colour.ink_soft, line);
     }
+    lead_to_sources(column, actions);
 }
 
 }  // namespace
@@ -118,8 +124,8 @@ Actions draw_screen_and_help(const View& view) {
     Wanted wanted{view.display, false};
     const ScreenAndHelpView& sheet = view.screen_and_help;
     Column page = begin_sheet("screen and help");
-    const ButtonWords back{sheet.in_flight ? "Back to the flight" : "Back to choices", Weight::primary, "H"};
-    if (title_with_way_back(page, "Screen and help", back)) actions.push_back(CloseScreenAndHelp{});
+    const ButtonWords back{sheet.in_flight ? "Back to the flight" : "Back", Weight::primary, "H"};
+    if (title_with_way_back(page, "Screen and help", back)) actions.emplace_back(CloseScreenAndHelp{});
     const float sizes = measure(page);
     if (sizes >= three_columns_from) {
         const std::array<float, 3> shares{1, 1, 1};
@@ -134,7 +140,7 @@ Actions draw_screen_and_help(const View& view) {
         covers(columns[1], wanted);
         failures(columns[2], wanted);
         gap(columns[2], 1);
-        help(columns[2], sheet);
+        help(columns[2], sheet, actions);
         join(page, columns);
     } else if (sizes >= two_columns_from) {
         const std::array<float, 2> shares{1, 1};
@@ -150,7 +156,7 @@ Actions draw_screen_and_help(const View& view) {
         gap(columns[1], 1);
         failures(columns[1], wanted);
         gap(columns[1], 1);
-        help(columns[1], sheet);
+        help(columns[1], sheet, actions);
         join(page, columns);
     } else {
         choose_look(page, wanted);
@@ -165,10 +171,10 @@ Actions draw_screen_and_help(const View& view) {
         gap(page, 1);
         instructors_part(page, actions);
         gap(page, 1);
-        help(page, sheet);
+        help(page, sheet, actions);
     }
     end_sheet(page);
-    if (wanted.changed) actions.push_back(SetDisplay{wanted.display});
+    if (wanted.changed) actions.emplace_back(SetDisplay{wanted.display});
     return actions;
 }
 

@@ -10,6 +10,7 @@ namespace {
 // never meant for that sheet's buttons.
 void leave_keys_behind(Screen screen, const View& view, UiState& ui) {
     const bool paused = screen == Screen::flight && view.flight.paused;
+    if (screen != ui.drawn) hide_focus();  // so that Enter is the next step, whatever was focused before
     if (screen != ui.drawn || paused != ui.drawn_paused) keep_held_keys_from_focus();
     ui.drawn = screen;
     ui.drawn_paused = paused;
@@ -18,6 +19,7 @@ void leave_keys_behind(Screen screen, const View& view, UiState& ui) {
 }  // namespace
 
 Actions draw_screen(Screen screen, const View& view, UiState& ui) {
+    const bool just_opened = screen != ui.drawn;
     leave_keys_behind(screen, view, ui);
     wear_look(view.display.look, view.display.projector_text);
     switch (screen) {
@@ -31,9 +33,20 @@ Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     case Screen::estimate: return draw_estimate(view);
     case Screen::take_away: return draw_take_away(view);
     case Screen::criteria: return draw_criteria(view);
+    case Screen::school: return draw_school(view);
     case Screen::replay: return draw_replay(view);
     case Screen::logbook: return draw_logbook(view, ui.logbook);
     case Screen::progress: return draw_progress(view);
+    case Screen::sources: return draw_sources(view, just_opened);
+    case Screen::own_lessons: return draw_own_lessons(view, ui.lessons);
+    case Screen::lesson_editor: return draw_lesson_editor(view, ui.lessons);
+    case Screen::arrived_lesson: return draw_arrived_lesson(view);
+    case Screen::drills: return draw_drills(view);
+    case Screen::drill: return draw_drill(view);
+    case Screen::drill_result: return draw_drill_result(view);
+    case Screen::welcome: return draw_welcome(view);
+    case Screen::lessons: return draw_lessons(view, ui);
+    case Screen::lesson_card: return draw_lesson_card(view);
     }
     return {};
 }

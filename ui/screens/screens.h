@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/action.h"
+#include "ui/screens/lesson_editor_ui.h"
 #include "ui/screens/logbook_ui.h"
 #include "ui/view.h"
 
@@ -18,9 +19,20 @@ enum class Screen {
     estimate,
     take_away,
     criteria,
+    school,
     replay,
     logbook,
-    progress
+    progress,
+    sources,
+    own_lessons,
+    lesson_editor,
+    arrived_lesson,
+    drills,
+    drill,
+    drill_result,
+    welcome,
+    lessons,
+    lesson_card
 };
 
 // What a screen remembers between frames that is nobody else's business.
@@ -31,6 +43,8 @@ struct UiState {
     Screen drawn = Screen::choices;  // in the last frame
     bool drawn_paused = false;
     LogbookUi logbook;
+    LessonEditorUi lessons;
+    int lesson_shown = -1;  // that was chosen in the last frame, among those of the syllabus
 };
 
 Actions draw_choices(const View& view);
@@ -43,9 +57,20 @@ Actions draw_screen_and_help(const View& view);
 Actions draw_estimate(const View& view);
 Actions draw_take_away(const View& view);
 Actions draw_criteria(const View& view);
+Actions draw_school(const View& view);
 Actions draw_replay(const View& view);
 Actions draw_logbook(const View& view, LogbookUi& ui);
 Actions draw_progress(const View& view);
+Actions draw_sources(const View& view, bool just_opened);
+Actions draw_own_lessons(const View& view, LessonEditorUi& ui);
+Actions draw_lesson_editor(const View& view, LessonEditorUi& ui);
+Actions draw_arrived_lesson(const View& view);
+Actions draw_drills(const View& view);
+Actions draw_drill(const View& view);
+Actions draw_drill_result(const View& view);
+Actions draw_welcome(const View& view);
+Actions draw_lessons(const View& view, UiState& ui);
+Actions draw_lesson_card(const View& view);
 
 // Draws the screen named, over the whole window.
 Actions draw_screen(Screen screen, const View& view, UiState& ui);

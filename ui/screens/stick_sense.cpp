@@ -115,12 +115,13 @@ Actions draw_stick_sense(const View&) {
         const float height = std::clamp(free, grid(22), grid(64));
         for (std::size_t i = 0; i < answers.size(); ++i)
             if (answer_card(columns[i], height, answers[i]))
-                actions.push_back(AnswerStickSense{answers[i].up_key_pushes});
+                actions.emplace_back(AnswerStickSense{answers[i].up_key_pushes});
         join(page, columns);
     } else {
         const float height = std::clamp(free / 2 - grid(1.5f), grid(34), grid(52));
         for (const Answer& answer : answers) {
-            if (answer_card(page, height, answer)) actions.push_back(AnswerStickSense{answer.up_key_pushes});
+            if (answer_card(page, height, answer))
+                actions.emplace_back(AnswerStickSense{answer.up_key_pushes});
             gap(page, 3);
         }
         page.y -= grid(3);

@@ -7,6 +7,8 @@
 #include "ui/screens/decision_table.h"
 #include "ui/screens/fault_card.h"
 #include "ui/screens/gate_table.h"
+#include "ui/screens/lead_to_sources.h"
+#include "ui/screens/lesson_result.h"
 #include "ui/screens/measures.h"
 #include "ui/screens/screens.h"
 #include "ui/widgets/controls.h"
@@ -32,8 +34,12 @@ void title(Column& page, const SummaryView& summary) {
                    c.ink_soft, summary.setup);
     paragraph(page, TextSize::title, c.ink, summary.title, true);
     if (!beside) paragraph(page, TextSize::note, c.ink_soft, summary.setup);
-    paragraph(page, TextSize::note, c.ink_soft,
-              summary.ended + (summary.strongest.empty() ? "" : " " + summary.strongest));
+    // The advice to stop takes the place of what stood out, so that the buttons stay in sight.
+    if (!summary.stop.empty())
+        paragraph(page, TextSize::note, c.attention, summary.ended + " " + summary.stop, true);
+    else
+        paragraph(page, TextSize::note, c.ink_soft,
+                  summary.ended + (summary.strongest.empty() ? "" : " " + summary.strongest));
     paragraph(page, TextSize::text, c.ink, summary.estimate, true);
     if (summary.detail == SheetDetail::full) paragraph(page, TextSize::note, c.ink, summary.worst, true);
 }
@@ -43,8 +49,20 @@ struct NextStep {
     Action action;
 };
 
+// In a lesson: on to the next one where as many runs met it as are asked for, else the same again.
+std::vector<NextStep> first_steps(const SummaryView& summary) {
+    const LessonResultView& lesson = summary.lesson;
+    std::vector<NextStep> steps;
+    const bool go_on = lesson.reached && !lesson.next_id.empty();
+    if (go_on) steps.push_back({{"Next lesson", Weight::primary}, OpenLesson{lesson.next_id}});
+    steps.push_back({{"Same again", go_on ? Weight::plain : Weight::primary}, RestartSame{}});
+    if (lesson.varies) steps.push_back({{"Another run"}, FlyNextRun{}});
+    if (!lesson.title.empty()) steps.push_back({{"All lessons"}, OpenLessons{}});
+    return steps;
+}
+
 std::vector<NextStep> next_steps(const SummaryView& summary) {
-    std::vector<NextStep> steps{{{"Same again", Weight::primary}, RestartSame{}}};
+    std::vector<NextStep> steps = first_steps(summary);
     if (summary.can_mirror) steps.push_back({{"Mirror start"}, RestartMirrored{}});
     if (summary.can_fly_on) steps.push_back({{"Fly on"}, FlyOn{}});
     if (summary.detail != SheetDetail::full)
@@ -55,26 +73,22 @@ std::vector<NextStep> next_steps(const SummaryView& summary) {
     return steps;
 }
 
-constexpr ButtonWords measures_words{"See how it was measured", Weight::quiet};
-
-// The sheet's second half holds all that was measured; this leads there, to `top` on the sheet as it is
-// scrolled.
-void lead_to_measures(const Column& page, float top) {
-    const float width = button_width(measures_words);
-    const ImVec2 min{std::round(page.right() - width + grid(1)), std::round(page.y - press_height())};
-    if (button(page.list, min, {width, press_height()}, measures_words))
-        ImGui::SetScrollY(ImGui::GetScrollY() + top - sheet_margin());
+// The sheet's second half holds all that was measured; the last button leads there, where there is one.
+std::vector<ButtonWords> step_words(const SummaryView& summary) {
+    std::vector<ButtonWords> words;
+    for (const NextStep& step : next_steps(summary)) words.push_back(step.words);
+    if (summary.detail == SheetDetail::full) words.push_back({"See how it was measured", Weight::quiet});
+    return words;
 }
 
-// True when they stand in one row and leave room at its end for the lead to the measures.
+// True when what was measured is asked for.
 bool draw_next_steps(Column& page, const SummaryView& summary, Actions& actions) {
     const std::vector<NextStep> steps = next_steps(summary);
-    std::vector<ButtonWords> words;
-    for (const NextStep& step : steps) words.push_back(step.words);
-    const int pressed = button_row(page, words);
-    if (pressed >= 0) actions.push_back(steps[static_cast<std::size_t>(pressed)].action);
-    words.push_back(measures_words);
-    return button_row_height(page.width, words) <= press_height();
+    const int pressed = button_row(page, step_words(summary));
+    if (pressed < 0) return false;
+    if (static_cast<std::size_t>(pressed) == steps.size()) return true;
+    actions.emplace_back(steps[static_cast<std::size_t>(pressed)].action);
+    return false;
 }
 
 // With no fault to tell of there may be room above `bottom` for how far off it was, and how much about that.
@@ -86,8 +100,9 @@ void draw_short_bands(Column& column, const SummaryView& summary, float bottom) 
     draw_text_table(column, bands);
 }
 
-// Everything that matters within the window; all that was measured comes below its edge.
-void side_by_side_sheet(Column& page, const SummaryView& summary, float foot, Actions& actions) {
+// Everything that matters within the window; all that was measured comes below its edge. True when that is
+// asked for.
+bool side_by_side_sheet(Column& page, const SummaryView& summary, float foot, Actions& actions) {
     const std::array<float, 2> shares{5, 6};
     std::vector<Column> columns = side_by_side(page, shares, 4);
     draw_gate_table(columns[1], summary.gates);
@@ -95,7 +110,9 @@ void side_by_side_sheet(Column& page, const SummaryView& summary, float foot, Ac
     draw_fault_card(columns[1], summary.fault);
     if (summary.fault.title.empty()) draw_short_bands(columns[1], summary, foot - press_height() - grid(1));
     // The plot takes what the window leaves above the decision, so that the buttons stay in sight.
-    const float bottom = std::max(foot - press_height() - grid(1), columns[1].y);
+    const bool steps_above = !summary.lesson.title.empty();
+    const float steps = steps_above ? 0 : button_row_height(page.width, step_words(summary)) + grid(1);
+    const float bottom = std::max(foot - steps, columns[1].y);
     const float plot =
         std::max(bottom - decision_height(summary.decision) - grid(1) - columns[0].y, grid(44));
     draw_profile(page.list, {columns[0].left, columns[0].y}, {columns[0].right(), columns[0].y + plot},
@@ -104,27 +121,30 @@ void side_by_side_sheet(Column& page, const SummaryView& summary, float foot, Ac
     draw_decision(columns[0], summary.decision);
     join(page, columns);
     gap(page, 1);
-    const bool in_one_row = draw_next_steps(page, summary, actions);
-    const float measures = std::max(page.y + grid(2), foot + sheet_margin());
-    if (in_one_row) lead_to_measures(page, measures);
-    page.y = measures;
+    const bool measures_asked = !steps_above && draw_next_steps(page, summary, actions);
+    page.y = std::max(page.y + grid(2), foot + sheet_margin());
+    return measures_asked;
 }
 
 // One thing under another: the plot as tall as the window allows with the buttons in sight.
-void long_sheet(Column& page, const SummaryView& summary, float foot, Actions& actions) {
+bool long_sheet(Column& page, const SummaryView& summary, float foot, Actions& actions) {
     const float plot = std::round(
         std::clamp(foot - press_height() - grid(2) - page.y, 0.45f * page.width, 0.8f * page.width));
     draw_profile(page.list, {page.left, page.y}, {page.right(), page.y + plot}, summary);
     page.y += plot;
     gap(page, 2);
-    draw_next_steps(page, summary, actions);
-    gap(page, 2);
+    bool measures_asked = false;
+    if (summary.lesson.title.empty()) {
+        measures_asked = draw_next_steps(page, summary, actions);
+        gap(page, 2);
+    }
     draw_fault_card(page, summary.fault);
     gap(page, 1.5f);
     draw_gate_table(page, summary.gates);
     gap(page, 1.5f);
     draw_decision(page, summary.decision);
     gap(page, 2);
+    return measures_asked;
 }
 
 // After the first runs less is told at once: this attempt in short, or the last three side by side.
@@ -148,10 +168,11 @@ void short_sheet(Column& page, const View& view, Actions& actions) {
         draw_fault_card(page, summary.fault);
     }
     gap(page, 2);
-    draw_next_steps(page, summary, actions);
+    if (summary.lesson.title.empty()) draw_next_steps(page, summary, actions);
     gap(page, 2);
     for (const std::string& line : view.caution)
         paragraph(page, TextSize::note, theme().colour.ink_soft, line);
+    lead_to_sources(page, actions);
 }
 
 }  // namespace
@@ -163,12 +184,21 @@ Actions draw_summary(const View& view) {
     const float foot = page.y - 2 * sheet_margin() + ImGui::GetIO().DisplaySize.y;
     title(page, view.summary);
     gap(page, 0.75f);
+    bool measures_asked = false;
+    if (!view.summary.lesson.title.empty()) {  // what was asked for comes first, and what to do about it
+        draw_lesson_result(page, view.summary.lesson);
+        gap(page, 1);
+        measures_asked = draw_next_steps(page, view.summary, actions);
+        gap(page, 1.5f);
+    }
     if (view.summary.detail != SheetDetail::full) {
         short_sheet(page, view, actions);
     } else {
-        if (measure(page) >= two_columns_from) side_by_side_sheet(page, view.summary, foot, actions);
-        else long_sheet(page, view.summary, foot, actions);
+        const auto sheet = measure(page) >= two_columns_from ? side_by_side_sheet : long_sheet;
+        measures_asked |= sheet(page, view.summary, foot, actions);
+        if (measures_asked) ImGui::SetScrollY(ImGui::GetScrollY() + page.y - sheet_margin());
         draw_measures(page, view);
+        lead_to_sources(page, actions);
     }
     end_sheet(page);
     return actions;

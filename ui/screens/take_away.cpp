@@ -40,13 +40,14 @@ Actions draw_take_away(const View& view) {
     Actions actions;
     Column page = begin_sheet("take away");
     if (title_with_way_back(page, "Take it with you", {"Back to the summary", Weight::primary, "T"}))
-        actions.push_back(CloseTakeAway{});
+        actions.emplace_back(CloseTakeAway{});
     const std::array<float, 2> shares{1, 1};
     const std::size_t count = measure(page) >= two_columns_from ? 2 : 1;
     std::vector<Column> columns = side_by_side(page, std::span(shares).first(count), 4);
     const std::size_t each = (sheet.offers.size() + count - 1) / count;
     for (std::size_t i = 0; i < sheet.offers.size(); ++i)
-        if (offer_row(columns[i / each], sheet.offers[i])) actions.push_back(TakeAway{static_cast<int>(i)});
+        if (offer_row(columns[i / each], sheet.offers[i]))
+            actions.emplace_back(TakeAway{static_cast<int>(i)});
     join(page, columns);
     gap(page, 1.5f);
     paragraph(page, TextSize::note, theme().colour.ink, sheet.handed_over, true);

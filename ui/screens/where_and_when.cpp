@@ -79,7 +79,7 @@ Actions draw_where_and_when(const View& view) {
     Wanted wanted{sheet.chosen};
     Column page = begin_sheet("where and when");
     if (title_with_way_back(page, "Where and when", {"Back to choices", Weight::primary, "W"}))
-        actions.push_back(CloseWhereAndWhen{});
+        actions.emplace_back(CloseWhereAndWhen{});
     const float sizes = measure(page);
     if (sizes >= two_columns_from) {
         const bool three = sizes >= three_columns_from;
@@ -100,7 +100,7 @@ Actions draw_where_and_when(const View& view) {
     gap(page, 1.5f);
     chosen_words(page, sheet);
     end_sheet(page);
-    if (wanted.changed) actions.push_back(SetWhereAndWhen{wanted.choice});
+    if (wanted.changed) actions.emplace_back(SetWhereAndWhen{wanted.choice});
     return actions;
 }
 

@@ -79,6 +79,17 @@ void keep_held_keys_from_focus() {
     }
 }
 
+void hide_focus() {
+    ImGui::GetCurrentContext()->NavDisableHighlight = true;
+    ImGui::GetIO().NavVisible = false;
+}
+
+void keep_arrows_from_focus() {
+    const ImGuiID sheet = ImHashStr("the sheet itself");
+    for (const ImGuiKey key : {ImGuiKey_UpArrow, ImGuiKey_DownArrow, ImGuiKey_LeftArrow, ImGuiKey_RightArrow})
+        ImGui::SetKeyOwner(key, sheet);
+}
+
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour) {
     const float away = std::max(3.0f, grid(0.375f));
     list->AddRect({min.x - away, min.y - away}, {max.x + away, max.y + away}, colour, corner() + away, 0,

@@ -59,6 +59,12 @@ Press press_area(const char* name, ImVec2 min, ImVec2 size);
 // Keys that are down now move no focus until they are pressed anew; whoever asks still sees them held.
 void keep_held_keys_from_focus();
 
+// No ring is shown, and Enter is the primary button's, until a key moves the focus.
+void hide_focus();
+
+// For this frame and the next the arrows move no focus: the sheet reads them itself.
+void keep_arrows_from_focus();
+
 // The ring round what the keyboard would press.
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour);
 

@@ -123,10 +123,11 @@ Actions draw_trim(ImDrawList* list, const LeverPlace& place, const InstrumentsVi
     const Slot slot = slot_of(place, failed ? 1 : 0);
     const bool held = held_by_hand("trim", place);
     if (held)
-        actions.push_back(
+        actions.emplace_back(
             SetTrim{std::clamp(1.0 - 2.0 * slot.share_up(ImGui::GetIO().MousePos.y), -1.0, 1.0)});
     const double notches = wheel_over(place);
-    if (!held && notches != 0.0) actions.push_back(SetTrim{std::clamp(i.trim - 0.02 * notches, -1.0, 1.0)});
+    if (!held && notches != 0.0)
+        actions.emplace_back(SetTrim{std::clamp(i.trim - 0.02 * notches, -1.0, 1.0)});
 
     // The rim of a wheel, seen edge on: its ridges roll with it. Rolled forward (up) is nose down.
     const float half = slot.half_grip * 0.62f, end = grip_height() / 2, top = slot.top - end,
@@ -158,10 +159,11 @@ Actions draw_throttle(ImDrawList* list, const LeverPlace& place, const Instrumen
     const Palette& colour = theme().colour;
     const Slot slot = slot_of(place);
     const bool held = held_by_hand("power", place);
-    if (held) actions.push_back(SetThrottle{std::clamp(slot.share_up(ImGui::GetIO().MousePos.y), 0.0, 1.0)});
+    if (held)
+        actions.emplace_back(SetThrottle{std::clamp(slot.share_up(ImGui::GetIO().MousePos.y), 0.0, 1.0)});
     const double notches = wheel_over(place);
     if (!held && notches != 0.0)
-        actions.push_back(SetThrottle{std::clamp((i.lever_percent + 2.0 * notches) / 100.0, 0.0, 1.0)});
+        actions.emplace_back(SetThrottle{std::clamp((i.lever_percent + 2.0 * notches) / 100.0, 0.0, 1.0)});
 
     groove(list, slot);
     for (int quarter = 0; quarter <= 4; ++quarter) {
@@ -201,7 +203,7 @@ Actions draw_flap(ImDrawList* list, const LeverPlace& place, const InstrumentsVi
         const int wanted =
             static_cast<int>(std::lround((1.0 - slot.share_up(ImGui::GetIO().MousePos.y)) * last));
         const int index = std::clamp(wanted, 0, last);
-        if (index != i.flap_index) actions.push_back(SetFlap{index});
+        if (index != i.flap_index) actions.emplace_back(SetFlap{index});
     }
     groove(list, slot);
     for (int step = 0; step <= last; ++step) {

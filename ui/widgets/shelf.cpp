@@ -154,8 +154,8 @@ void darken(ImDrawList* list, ImVec2 min, ImVec2 max, ImVec2 dials_max) {
 void feel_for_finger(ImVec2 min, ImVec2 max, Actions& actions) {
     ImGui::SetCursorScreenPos(min);
     ImGui::InvisibleButton("dials", {std::max(1.0f, max.x - min.x), std::max(1.0f, max.y - min.y)});
-    if (ImGui::IsItemActivated()) actions.push_back(TouchPanel{true});
-    if (ImGui::IsItemDeactivated()) actions.push_back(TouchPanel{false});
+    if (ImGui::IsItemActivated()) actions.emplace_back(TouchPanel{true});
+    if (ImGui::IsItemDeactivated()) actions.emplace_back(TouchPanel{false});
 }
 
 }  // namespace
