@@ -1,12 +1,69 @@
 // What the program asks of the browser, linked in as an Emscripten library (see host_web.cpp).
 addToLibrary({
-    $slopewisePage: { hidden: 0 },
+    $slopewisePage: {
+        hidden: 0,
+        texts: [], // that came from outside and wait to be taken: [kind, name, text]
+        mostFileBytes: 1048576,
+
+        // A lesson in the address is taken out of it, so that it comes in once and not at every reload. What is far
+        // too long is handed on short: it is refused in words, and costs nothing.
+        takeLink: () => {
+            if (!location.hash.includes("lesson=")) return;
+            slopewisePage.texts.push(["link", "", location.hash.slice(1, 20001)]);
+            history.replaceState(null, "", location.pathname + location.search);
+        },
+
+        takeFile: async (file) => {
+            if (file.size > slopewisePage.mostFileBytes) {
+                slopewisePage.texts.push(["unread_file", file.name, "is longer than 1 MB"]);
+                return;
+            }
+            try {
+                slopewisePage.texts.push(["file", file.name, await file.text()]);
+            } catch (error) {
+                slopewisePage.texts.push(["unread_file", file.name, `cannot be read (${error?.name ?? error})`]);
+            }
+        },
+    },
 
     slopewise_watch_page__deps: ["$slopewisePage"],
     slopewise_watch_page: () => {
         document.addEventListener("visibilitychange", () => {
             if (document.hidden) slopewisePage.hidden = 1;
         });
+        slopewisePage.takeLink();
+        window.addEventListener("hashchange", slopewisePage.takeLink);
+    },
+
+    slopewise_choose_text_file__deps: ["$slopewisePage"],
+    slopewise_choose_text_file: () => {
+        const chooser = document.createElement("input");
+        chooser.type = "file";
+        chooser.accept = ".json,application/json";
+        chooser.addEventListener("change", () => {
+            if (chooser.files[0]) slopewisePage.takeFile(chooser.files[0]);
+        });
+        chooser.click();
+    },
+
+    // Zeros and unit separators are no part of a text of ours; as marks they stay to be refused.
+    slopewise_take_text__deps: ["$slopewisePage", "$stringToNewUTF8"],
+    slopewise_take_text: () => {
+        const text = slopewisePage.texts.shift();
+        if (text === undefined) return 0;
+        return stringToNewUTF8(text.map((part) => part.replace(/[\u0000\u001f]/g, "\ufffd")).join("\u001f"));
+    },
+
+    slopewise_page_address__deps: ["$stringToNewUTF8"],
+    slopewise_page_address: () => stringToNewUTF8(location.href.replace(/#.*$/, "")),
+
+    // Where the clipboard is not allowed, the words stand in a prompt to be copied by hand.
+    slopewise_copy_text__deps: ["$UTF8ToString"],
+    slopewise_copy_text: (wordsAt) => {
+        const words = UTF8ToString(wordsAt);
+        const show = () => window.prompt("Copy this link:", words);
+        if (navigator.clipboard) navigator.clipboard.writeText(words).catch(show);
+        else show();
     },
 
     slopewise_take_hidden__deps: ["$slopewisePage"],
@@ -59,6 +116,16 @@ addToLibrary({
         link.download = UTF8ToString(name);
         link.click();
         setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+    },
+
+    // Not every browser has a voice. What is still being said gives way: a call is of this moment.
+    slopewise_speak__deps: ["$UTF8ToString"],
+    slopewise_speak: (words) => {
+        if (!("speechSynthesis" in window)) return;
+        const call = new SpeechSynthesisUtterance(UTF8ToString(words).replace(" - ", ", "));
+        call.lang = "en";
+        speechSynthesis.cancel();
+        speechSynthesis.speak(call);
     },
 
     slopewise_show_mirror__deps: ["$UTF8ToString"],

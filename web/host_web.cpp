@@ -12,6 +12,7 @@ char* slopewise_load(const char* key);
 int slopewise_save(const char* key, const char* text);  // 1: kept, 0: refused
 void slopewise_offer_file(const char* name, const char* media_type, const char* text);
 void slopewise_show_mirror(const char* screen, const char* instruments);
+void slopewise_speak(const char* words);
 int slopewise_take_hidden();  // 1: the page was hidden since the last call
 void slopewise_watch_page();
 int slopewise_prefers_reduced_motion();  // 1: the browser says so
@@ -19,11 +20,32 @@ int slopewise_writes_by_finger();
 char* slopewise_ask_text(const char* question);  // to be freed; null: the user wants none
 double slopewise_now_unix_ms();
 double slopewise_ahead_of_utc_s();
+void slopewise_choose_text_file();
+char* slopewise_take_text();     // kind, name and text between unit separators; to be freed; null: none came
+char* slopewise_page_address();  // to be freed
+void slopewise_copy_text(const char* words);
 double slopewise_random();  // a whole number, 0 to 2^32 - 1
 }
 
 namespace slopewise {
 namespace {
+
+std::string taken(char* text) {
+    std::string own = text != nullptr ? text : "";
+    std::free(text);
+    return own;
+}
+
+HostText text_of(std::string_view whole) {
+    const std::size_t first = whole.find('\x1f'), second = whole.find('\x1f', first + 1);
+    const std::string_view kind = whole.substr(0, first);
+    HostText text;
+    if (kind == "file") text.kind = HostText::Kind::file;
+    if (kind == "unread_file") text.kind = HostText::Kind::unread_file;
+    text.name = whole.substr(first + 1, second - first - 1);
+    text.text = whole.substr(second + 1);
+    return text;
+}
 
 class WebHost : public Host {
 public:
@@ -38,10 +60,7 @@ public:
     }
 
     std::string load(std::string_view key) override {
-        char* kept = slopewise_load(std::string(key).c_str());
-        std::string text = kept != nullptr ? kept : "";
-        std::free(kept);
-        return text;
+        return taken(slopewise_load(std::string(key).c_str()));
     }
 
     void save(std::string_view key, std::string_view text) override {
@@ -70,7 +89,21 @@ public:
                              std::string(text).c_str());
     }
 
+    void choose_text_file() override { slopewise_choose_text_file(); }
+
+    std::vector<HostText> take_texts() override {
+        std::vector<HostText> texts;
+        while (char* text = slopewise_take_text()) texts.push_back(text_of(taken(text)));
+        return texts;
+    }
+
+    std::string page_address() override { return taken(slopewise_page_address()); }
+
+    void copy_text(std::string_view words) override { slopewise_copy_text(std::string(words).c_str()); }
+
     void play(const SoundView& sound) override { slopewise::play(sound); }
+
+    void speak(std::string_view words) override { slopewise_speak(std::string(words).c_str()); }
 
     void show_mirror(std::string_view screen, std::string_view instruments) override {
         slopewise_show_mirror(std::string(screen).c_str(), std::string(instruments).c_str());
@@ -83,6 +116,6 @@ private:
 
 }  // namespace
 
-std::unique_ptr<Host> make_host() { return std::make_unique<WebHost>(); }
+std::unique_ptr<Host> make_host(std::string) { return std::make_unique<WebHost>(); }
 
 }  // namespace slopewise

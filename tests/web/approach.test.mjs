@@ -164,7 +164,7 @@ test("a student flies an approach with the keys and gets the deviation summary o
 
 test("with the mouse alone a student chooses, answers, flies with stick, lever, flap and trim, and goes around", async () => {
     // Where things stand in a window of 1280 x 720; a press that misses makes the next wait fail.
-    const at = { brief: [104, 519], upKey: [328, 390], fly: [104, 638], view: [640, 300], lever: [825, 637], goAround: [1185, 597], skip: [510, 441] };
+    const at = { brief: [104, 554], upKey: [328, 390], fly: [104, 677], view: [640, 300], lever: [825, 637], goAround: [1185, 597], skip: [510, 441] };
     const trainer = await site.open();
     const mouse = trainer.page.mouse;
     const click = async ([x, y]) => {

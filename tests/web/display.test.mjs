@@ -40,6 +40,7 @@ test("with keys and mouse the sheet opens, changes the look, is kept over a relo
     await trainer.press("Escape");
     await trainer.screen("Choose an approach");
     await trainer.page.reload();
+    await trainer.pastFirstPage();
     await trainer.screen("Choose an approach");
     await trainer.press("h");
     await trainer.screen("Look: night");

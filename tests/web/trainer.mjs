@@ -66,7 +66,11 @@ export const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
 // One open page of the trainer, with what went wrong and what was asked for.
 export class Trainer {
-    static async open(browser, address, { width = 1280, height = 720, scale = 1, touch = false, reducedMotion = "no-preference" } = {}) {
+    static async open(
+        browser,
+        address,
+        { width = 1280, height = 720, scale = 1, touch = false, reducedMotion = "no-preference", after = "", first = "Choose an approach" } = {},
+    ) {
         const context = await browser.newContext({
             viewport: { width, height },
             deviceScaleFactor: scale,
@@ -82,8 +86,9 @@ export class Trainer {
         page.on("pageerror", (error) => trainer.errors.push(String(error)));
         page.on("request", (request) => trainer.requests.push(request.url()));
         trainer.opened = Date.now();
-        await page.goto(address);
-        await trainer.screen("Choose an approach");
+        await page.goto(address + after); // what stands after the address, and what the first screen then says
+        if (first === "Choose an approach") await trainer.pastFirstPage();
+        await trainer.screen(first);
         trainer.firstScreenMs = Date.now() - trainer.opened;
         return trainer;
     }
@@ -106,6 +111,12 @@ export class Trainer {
             words,
             { timeout },
         );
+    }
+
+    // A fresh browser shows a newcomer's first page, from which C leads to the choice of an approach.
+    async pastFirstPage() {
+        await this.screen("Slopewise");
+        if ((await this.text()).includes("start with lesson 1")) await this.press("c");
     }
 
     // The instruments of the moment, as numbers: { airspeed, height, vertical, power, flap, white }.

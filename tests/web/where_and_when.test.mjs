@@ -20,9 +20,9 @@ test("a student flies another aircraft to another airfield on a rainy night, and
     const trainer = await site.open();
     await trainer.press("w");
     await trainer.screen("Where and when");
-    await choose(trainer, 2); // past the way back: the first airfield
+    await choose(trainer, 5); // past the way back and three others: the fourth airfield
     await trainer.screen("Where and when. Four-seat tourer, Hazelcombe 09, by day");
-    await choose(trainer, 5); // past the others: the first aircraft
+    await choose(trainer, 7); // past the six others: the first aircraft
     await trainer.screen("Where and when. Heavier single, Hazelcombe 09, by day");
     await choose(trainer, 6); // past the others and three hours: night
     await trainer.screen("Where and when. Heavier single, Hazelcombe 09, at night");
