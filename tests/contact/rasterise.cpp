@@ -48,7 +48,7 @@ bool owns_edge(const ImVec2& a, const ImVec2& b) { return a.y == b.y ? b.x > a.x
 
 class Raster {
 public:
-    Raster(Picture& picture, const Atlas& atlas) : picture_(picture), atlas_(atlas) {}
+    Raster(Bitmap& picture, const Atlas& atlas) : picture_(picture), atlas_(atlas) {}
 
     void triangle(ImDrawVert a, ImDrawVert b, ImDrawVert c, const ImVec4& clip) const {
         double area = side(a.pos, b.pos, c.pos.x, c.pos.y);
@@ -103,13 +103,13 @@ private:
         pixel[2] = mixed(pixel[2], c.b);
     }
 
-    Picture& picture_;
+    Bitmap& picture_;
     const Atlas& atlas_;
 };
 
 }  // namespace
 
-void rasterise(Picture& picture, const ImDrawList& list) {
+void rasterise(Bitmap& picture, const ImDrawList& list) {
     const Atlas atlas = font_atlas();
     const Raster raster(picture, atlas);
     for (const ImDrawCmd& command : list.CmdBuffer) {
@@ -123,7 +123,7 @@ void rasterise(Picture& picture, const ImDrawList& list) {
     }
 }
 
-bool write_ppm(const Picture& picture, const std::string& path) {
+bool write_ppm(const Bitmap& picture, const std::string& path) {
     std::FILE* file = std::fopen(path.c_str(), "wb");
     if (file == nullptr) return false;
     std::fprintf(file, "P6\n%d %d\n255\n", picture.width, picture.height);

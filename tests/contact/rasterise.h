@@ -11,16 +11,16 @@
 
 namespace slopewise {
 
-struct Picture {
+struct Bitmap {
     int width = 0, height = 0;
     std::vector<std::uint8_t> rgb;  // rows from the top, three bytes a pixel
 
-    Picture(int wide, int tall) : width(wide), height(tall), rgb(static_cast<std::size_t>(wide * tall * 3)) {}
+    Bitmap(int wide, int tall) : width(wide), height(tall), rgb(static_cast<std::size_t>(wide * tall * 3)) {}
 };
 
-void rasterise(Picture& picture, const ImDrawList& list);
+void rasterise(Bitmap& picture, const ImDrawList& list);
 
 // A binary PPM file; false when it cannot be written.
-bool write_ppm(const Picture& picture, const std::string& path);
+bool write_ppm(const Bitmap& picture, const std::string& path);
 
 }  // namespace slopewise

@@ -104,12 +104,12 @@ Darkroom::~Darkroom() {
     ImGui::DestroyContext(context_);
 }
 
-Picture Darkroom::draw(const SceneView& scene) const {
+Bitmap Darkroom::draw(const SceneView& scene) const {
     ImDrawList list(ImGui::GetDrawListSharedData());
     list._ResetForNewFrame();
     list.PushClipRectFullScreen();
     draw_scene(&list, {0, 0}, {static_cast<float>(width_), static_cast<float>(height_)}, scene);
-    Picture picture(width_, height_);
+    Bitmap picture(width_, height_);
     rasterise(picture, list);
     return picture;
 }

@@ -37,7 +37,7 @@ public:
     Darkroom& operator=(const Darkroom&) = delete;
 
     std::span<const Runway> runways() const { return runways_; }
-    Picture draw(const SceneView& scene) const;
+    Bitmap draw(const SceneView& scene) const;
 
 private:
     int width_, height_;

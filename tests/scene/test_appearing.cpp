@@ -120,8 +120,8 @@ bool something_new(const Frame& now, const Corners& before, double step_m) {
     return false;
 }
 
-Picture developed(const Frame& frame) {
-    Picture picture(width_px, height_px);
+Bitmap developed(const Frame& frame) {
+    Bitmap picture(width_px, height_px);
     rasterise(picture, frame.list);
     return picture;
 }
@@ -132,7 +132,7 @@ struct Jump {
 };
 
 // The block of 8 by 8 pixels that changes most, in pixels turned from black to white.
-Jump largest_change(const Picture& a, const Picture& b, double to_aim_m) {
+Jump largest_change(const Bitmap& a, const Bitmap& b, double to_aim_m) {
     constexpr int block_px = 8;
     Jump largest{0, to_aim_m};
     for (int y = 0; y + block_px <= height_px; y += block_px) {

@@ -29,16 +29,16 @@ Painter plain_painter(ImDrawList& list, const SceneView& scene) {
     return painter;
 }
 
-Picture developed(const ImDrawList& list) {
-    Picture picture(width_px, height_px);
+Bitmap developed(const ImDrawList& list) {
+    Bitmap picture(width_px, height_px);
     rasterise(picture, list);
     return picture;
 }
 
-double red(const Picture& p, int x, int y) {
+double red(const Bitmap& p, int x, int y) {
     return p.rgb[static_cast<std::size_t>(3 * (y * p.width + x))] / 255.0;
 }
-double green(const Picture& p, int x, int y) {
+double green(const Bitmap& p, int x, int y) {
     return p.rgb[static_cast<std::size_t>(3 * (y * p.width + x) + 1)] / 255.0;
 }
 
@@ -52,7 +52,7 @@ struct Frame {
 };
 
 // The runway's surface alone, white on black.
-Picture surface(Frame& frame, const SceneView& scene) {
+Bitmap surface(Frame& frame, const SceneView& scene) {
     const Painter painter = plain_painter(frame.list, scene);
     const RunwayPicture runway_picture = make_runway_picture(scene.runway);
     for (const RunwayMark& mark : runway_picture.marks) {
@@ -71,7 +71,7 @@ TEST_CASE("drawn: the runway is as wide in every row, and as long, as geometry h
         Frame frame;
         const SceneView scene = on_path(to_aim_m);
         const Projection p = make_projection(scene.camera, {0, 0, width_px, height_px});
-        const Picture picture = surface(frame, scene);
+        const Bitmap picture = surface(frame, scene);
         const double near_px = to_screen(p, to_camera(p, {0, 0, 0})).y_px;
         const double far_px = to_screen(p, to_camera(p, {1500, 0, 0})).y_px;
         double rows_px = 0;  // along the middle
@@ -95,7 +95,7 @@ TEST_CASE("drawn: the horizon lies in the row where level is") {
     Frame frame;
     const SceneView scene = on_path(1852);
     draw_scene(&frame.list, {0, 0}, {width_px, height_px}, scene);
-    const Picture picture = developed(frame.list);
+    const Bitmap picture = developed(frame.list);
     const Projection p = make_projection(scene.camera, {0, 0, width_px, height_px});
     for (const int x : {40, 700, 1880}) {
         int steepest = 0;
@@ -125,7 +125,7 @@ TEST_CASE("drawn: four lamps of the right colours stand where they are, countabl
                                   0,    static_cast<int>(i) >= reds ? 1.0 : 0.0,
                                   true, 1.5};
             draw_lamps(plain_painter(frame.list, scene), scene);
-            const Picture picture = developed(frame.list);
+            const Bitmap picture = developed(frame.list);
             const Projection p = make_projection(scene.camera, {0, 0, width_px, height_px});
             double between = 1.0;  // the brightest that the middle between two lamps becomes
             for (std::size_t i = 0; i < 4; ++i) {
@@ -165,7 +165,7 @@ TEST_CASE("drawn: the nose hides the runway, and nothing shows below it") {
     SceneView scene = on_path(300);
     scene.body_pitch_rad = 8 * deg;  // nose up: the line of the nose is above the horizon
     draw_scene(&frame.list, {0, 0}, {width_px, height_px}, scene);
-    const Picture picture = developed(frame.list);
+    const Bitmap picture = developed(frame.list);
     const Projection p = make_projection(scene.camera, {0, 0, width_px, height_px});
     const int nose = static_cast<int>(nose_line_y_px(p, scene)) + 3;
     REQUIRE(nose < elevation_to_y_px(p, 0));

@@ -15,20 +15,20 @@ namespace {
 
 constexpr int width_px = 640, height_px = 273, block_px = 8;
 
-Picture seen_from(double to_aim_m, CountrysideView::Kind kind) {
+Bitmap seen_from(double to_aim_m, CountrysideView::Kind kind) {
     SceneView scene = on_path(to_aim_m);
     scene.runway.countryside = {kind, 3};
     ImDrawList list(ImGui::GetDrawListSharedData());
     list._ResetForNewFrame();
     list.PushClipRectFullScreen();
     draw_scene(&list, {0, 0}, {width_px, height_px}, scene);
-    Picture picture(width_px, height_px);
+    Bitmap picture(width_px, height_px);
     rasterise(picture, list);
     return picture;
 }
 
 // The largest change of any block's mean, 0 ... 1.
-double largest_change(const Picture& a, const Picture& b) {
+double largest_change(const Bitmap& a, const Bitmap& b) {
     double largest = 0;
     for (int y = 0; y + block_px <= height_px; y += block_px) {
         for (int x = 0; x + block_px <= width_px; x += block_px) {
@@ -55,9 +55,9 @@ TEST_CASE("popping: from one moment to the next no part of the picture jumps") {
     constexpr double step_m = 0.5;
     for (const auto kind : {CountrysideView::Kind::farmland, CountrysideView::Kind::woodland}) {
         double worst = 0, worst_at_m = 0;
-        Picture before = seen_from(2330.0 + step_m, kind);
+        Bitmap before = seen_from(2330.0 + step_m, kind);
         for (double to_aim_m = 2330.0; to_aim_m > 2140.0; to_aim_m -= step_m) {
-            const Picture now = seen_from(to_aim_m, kind);
+            const Bitmap now = seen_from(to_aim_m, kind);
             const double change = largest_change(before, now);
             if (change > worst) {
                 worst = change;

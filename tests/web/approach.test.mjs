@@ -111,13 +111,9 @@ test("a student flies an approach with the keys and gets the deviation summary o
     await trainer.press("t");
     await trainer.screen("Take it with you");
     await trainer.picture("take-it-with-you");
-    const taken = async ([x, y]) => {
+    const taken = async (place) => {
         const arrives = trainer.page.waitForEvent("download");
-        await trainer.page.mouse.move(x, y);
-        await wait(150);
-        await trainer.page.mouse.down();
-        await wait(150);
-        await trainer.page.mouse.up();
+        await trainer.click(place);
         const file = await arrives;
         return { name: file.suggestedFilename(), path: await file.path() };
     };
@@ -167,18 +163,12 @@ test("with the mouse alone a student chooses, answers, flies with stick, lever, 
     const at = { brief: [104, 554], upKey: [328, 390], fly: [104, 677], view: [640, 300], lever: [825, 637], goAround: [1185, 597], skip: [510, 441] };
     const trainer = await site.open();
     const mouse = trainer.page.mouse;
-    const click = async ([x, y]) => {
-        await mouse.move(x, y);
-        await wait(150);
-        await mouse.down();
-        await wait(150);
-        await mouse.up();
-    };
+    const click = (place) => trainer.click(place);
     const drag = async ([x, y], dy) => {
         await mouse.move(x, y);
-        await wait(150);
+        await trainer.frames(3);
         await mouse.down();
-        await wait(150);
+        await trainer.frames(3);
         await mouse.move(x, y + dy, { steps: 4 });
         await wait(600);
         await mouse.up();

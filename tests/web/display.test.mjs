@@ -31,11 +31,7 @@ test("with keys and mouse the sheet opens, changes the look, is kept over a relo
     const trainer = await site.open();
     await trainer.press("h");
     await trainer.screen("Look: standard");
-    await trainer.page.mouse.move(352, 155); // "Night", the third of the look's cells at 1280 x 720
-    await wait(150);
-    await trainer.page.mouse.down();
-    await wait(150);
-    await trainer.page.mouse.up();
+    await trainer.click([352, 155]); // "Night", the third of the look's cells at 1280 x 720
     await trainer.screen("Look: night");
     await trainer.press("Escape");
     await trainer.screen("Choose an approach");

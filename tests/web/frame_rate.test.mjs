@@ -43,7 +43,7 @@ function frameRate(page, seconds = 4) {
     );
 }
 
-test("the flight screen goes on drawing, and its rate is told beside that of an empty page", { timeout: 120000 }, async () => {
+test("the flight screen goes on drawing, and its rate is told beside that of an empty page", { timeout: 300000 }, async () => {
     const trainer = await Trainer.open(browser, site.address, window_px);
     await trainer.press("1", 250);
     await trainer.press("Enter", 250);
@@ -59,7 +59,7 @@ test("the flight screen goes on drawing, and its rate is told beside that of an 
 
     const page = await (await browser.newContext({ viewport: window_px })).newPage();
     await page.goto(`${empty.address}/empty_page`);
-    await page.waitForFunction(() => document.getElementById("canvas").width === innerWidth, undefined, { timeout: 30000 });
+    await page.waitForFunction(() => document.getElementById("canvas").width === innerWidth, undefined, { timeout: 120000 });
     await new Promise((done) => setTimeout(done, 1000));
     const nothing = await frameRate(page);
     await page.context().close();

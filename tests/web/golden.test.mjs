@@ -46,7 +46,7 @@ function runInPage() {
     });
 }
 
-test("every golden flight is the same in Chromium", { timeout: 120000 }, async () => {
+test("every golden flight is the same in Chromium", { timeout: 300000 }, async () => {
     const page = await browser.newPage();
     await page.goto(`http://127.0.0.1:${server.address().port}/`);
     const { code, lines } = await page.evaluate(runInPage);

@@ -139,7 +139,7 @@ after(async () => {
 // The screen with the eye there; resolves to the pixels and the pitch of the view.
 async function standAt(nm, deg) {
     await page.goto(`${server.address}/still_page?larkmoor,${nm},${deg}`);
-    await page.waitForFunction(() => globalThis.said?.some((line) => line.startsWith("pitch")), undefined, { timeout: 30000 });
+    await page.waitForFunction(() => globalThis.said?.some((line) => line.startsWith("pitch")), undefined, { timeout: 120000 });
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(done)))));
     const pitch_deg = Number((await page.evaluate(() => said.find((line) => line.startsWith("pitch")))).split(" ")[1]);
     return { picture: await pixelsOf(page), pitch_deg };
@@ -152,7 +152,7 @@ function eyeAt(nm, deg) {
 
 for (const nm of distances_nm) {
     for (const { words, deg, seen } of deviations) {
-        test(`at ${nm} NM, ${words}, the picture shows ${seen} where the lamps stand`, { timeout: 60000 }, async () => {
+        test(`at ${nm} NM, ${words}, the picture shows ${seen} where the lamps stand`, { timeout: 180000 }, async () => {
             const { picture, pitch_deg } = await standAt(nm, deg);
             const eye = eyeAt(nm, deg);
             assert.equal(lamps.map((lamp) => colourFromAngle(eye, lamp)).join(""), seen, "the row agrees with the sectors");
@@ -190,7 +190,7 @@ for (const nm of distances_nm) {
 // The shipped page cannot be made to stand, and does not say how the nose lies: so its lamps are looked for along the
 // way that ten seconds of flight can have gone, at every height on the screen. The proportions of the bar are its own.
 for (const nm of [3, 2, 1]) {
-    test(`in the page itself, at ${nm} NM and on the path, there are two white lamps and two red`, { timeout: 60000 }, async () => {
+    test(`in the page itself, at ${nm} NM and on the path, there are two white lamps and two red`, { timeout: 180000 }, async () => {
         const trainer = await Trainer.open(browser, site.address, window_px);
         await trainer.press(String(nm), 250);
         await trainer.press("Enter", 250);

@@ -15,16 +15,10 @@ const shown = (trainer) => trainer.page.locator("#mirror").textContent();
 async function choose(trainer, fields) {
     for (let i = 0; i < fields; i++) await trainer.press("Tab", 90);
     await trainer.press("Space", 110);
-    await wait(150);
+    await trainer.frames(3);
 }
 
-async function click(trainer, x, y) {
-    await trainer.page.mouse.move(x, y);
-    await wait(150);
-    await trainer.page.mouse.down();
-    await wait(150);
-    await trainer.page.mouse.up();
-}
+const click = (trainer, x, y) => trainer.click([x, y]);
 
 // A lesson with rough air, so that its seed is part of every hash.
 function roughLesson() {

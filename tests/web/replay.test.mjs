@@ -62,7 +62,7 @@ test("with keys a replay is stepped, played, sped up, and taken from mark to mar
     for (let i = 0; i < 40; ++i) {
         const before = await position(trainer);
         await trainer.press("PageDown");
-        await wait(150);
+        await trainer.frames(3);
         const after = await position(trainer);
         if (after.now === before.now) break;
         assert.ok(after.now > before.now);
@@ -120,14 +120,14 @@ for (const size of [
         let hit = false;
         for (let y = size.height - 60; y > size.height / 2 && !hit; y -= 8) {
             await mouse.move(size.width * 0.5, y);
-            await wait(60);
+            await trainer.frames();
             await mouse.down();
-            await wait(120);
+            await trainer.frames(3);
             await mouse.move(size.width * 0.7, y, { steps: 3 });
-            await wait(200);
+            await trainer.frames(5); // the moves come one a frame
             const text = await trainer.text();
             await mouse.up();
-            await wait(60);
+            await trainer.frames();
             const at = text.match(/Paused at (\d+):([\d.]+)/);
             hit = at !== null && Math.abs(60 * Number(at[1]) + Number(at[2]) - 0.7 * end) < 0.04 * end;
         }

@@ -105,7 +105,7 @@ export class Trainer {
     }
 
     // Waits until the screen's text holds `words`.
-    async screen(words, timeout = 30000) {
+    async screen(words, timeout = 120000) {
         await this.page.waitForFunction(
             (wanted) => document.getElementById("mirror")?.textContent.includes(wanted),
             words,
@@ -135,9 +135,33 @@ export class Trainer {
         };
     }
 
-    // A key held long enough that even a slow frame sees it.
-    press(key, ms = 110) {
-        return this.page.keyboard.press(key, { delay: ms });
+    // So many frames of the page, however long they take on this machine.
+    frames(count = 2) {
+        return this.page.evaluate(
+            (left) => new Promise((done) => {
+                const next = () => (left-- > 0 ? requestAnimationFrame(next) : done());
+                next();
+            }),
+            count,
+        );
+    }
+
+    // A key held for so long, and for two frames at least.
+    async press(key, ms = 110) {
+        await this.page.keyboard.down(key);
+        await Promise.all([wait(ms), this.frames()]);
+        await this.page.keyboard.up(key);
+    }
+
+    // The left button pressed and let go at a place, each in frames of its own.
+    async click([x, y]) {
+        const { mouse } = this.page;
+        await mouse.move(x, y);
+        await this.frames(3);
+        await mouse.down();
+        await this.frames(3);
+        await mouse.up();
+        await this.frames();
     }
 
     // Past the question how it was, which comes first, to the summary.

@@ -13,7 +13,7 @@ const shown = (trainer) => trainer.page.locator("#mirror").textContent();
 async function choose(trainer, fields) {
     for (let i = 0; i < fields; i++) await trainer.press("Tab", 90);
     await trainer.press("Space", 110);
-    await wait(150);
+    await trainer.frames(3);
 }
 
 test("a student flies another aircraft to another airfield on a rainy night, and it is still chosen after a reload", async () => {
