@@ -12,7 +12,8 @@ std::string kind_of(const DataEntry& entry) {
     return std::holds_alternative<Aircraft>(entry) ? "aircraft"
            : std::holds_alternative<Runway>(entry) ? "runway"
            : std::holds_alternative<Lesson>(entry) ? "lesson"
-                                                   : "drill";
+           : std::holds_alternative<Drill>(entry)  ? "drill"
+                                                   : "questions";
 }
 std::string id_of(const DataEntry& entry) {
     return std::visit([](const auto& value) { return value.id; }, entry);
@@ -75,7 +76,7 @@ const Command& check_command() {
          "FILE...",
          1,
          10000,
-         "Checks lesson, drill, aircraft and runway files (JSON).",
+         "Checks lesson, drill, question, aircraft and runway files (JSON).",
          "Prints a line for every good file, and every problem of the others on standard error, with line, "
          "place,\n"
          "what is there and what is allowed. A lesson is checked against the shipped aircraft and runways "

@@ -9,6 +9,7 @@
 #include "data/read_aircraft.h"
 #include "data/read_drill.h"
 #include "data/read_lesson.h"
+#include "data/read_question_set.h"
 #include "data/read_runway.h"
 
 namespace slopewise {
@@ -55,6 +56,22 @@ struct LessonFile {
     std::string file;
 };
 
+struct QuestionFile {
+    QuestionSet set;
+    std::string file;
+};
+
+void add_question_sets(Catalog& catalog, const std::vector<QuestionFile>& sets,
+                       std::vector<Problem>& problems) {
+    for (const QuestionFile& one : sets) {
+        const std::size_t before = catalog.question_sets.size();
+        add_unique(catalog.question_sets, one.set, one.file, problems);
+        if (catalog.question_sets.size() == before) continue;
+        append(problems, check_question_set(catalog, one.set, one.file));
+        put_last_in_order(catalog.question_sets, &QuestionSet::place);
+    }
+}
+
 // Each checked against all.
 void add_lessons(Catalog& catalog, const std::vector<LessonFile>& lessons, std::vector<Problem>& problems) {
     std::vector<LessonFile> added;
@@ -72,14 +89,15 @@ Result<DataEntry> read_entry(const DataFile& file) {
     Result<JsonNode> parsed = parse_json(file.text, file.name);
     if (!parsed.ok()) return failure<DataEntry>(std::move(parsed.problems));
 
-    constexpr std::array<std::string_view, 4> kinds{"aircraft", "runway", "lesson", "drill"};
+    constexpr std::array<std::string_view, 5> kinds{"aircraft", "runway", "lesson", "drill", "questions"};
     std::vector<Problem> problems;
     const std::size_t kind = Fields(*parsed.value, file.name, "", problems).one_of("kind", kinds);
     if (!problems.empty()) return failure<DataEntry>(std::move(problems));
     if (kind == 0) return as_entry(read_aircraft(*parsed.value, file.name));
     if (kind == 1) return as_entry(read_runway(*parsed.value, file.name));
     if (kind == 2) return as_entry(read_lesson(*parsed.value, file.name));
-    return as_entry(read_drill(*parsed.value, file.name));
+    if (kind == 3) return as_entry(read_drill(*parsed.value, file.name));
+    return as_entry(read_question_set(*parsed.value, file.name));
 }
 
 const Aircraft* find_aircraft(const Catalog& catalog, std::string_view id) {
@@ -95,10 +113,15 @@ const Drill* find_drill(const Catalog& catalog, std::string_view id) {
     return find_by_id(catalog.drills, id);
 }
 
+const QuestionSet* find_question_set(const Catalog& catalog, std::string_view id) {
+    return find_by_id(catalog.question_sets, id);
+}
+
 Result<Catalog> load_catalog(std::span<const DataFile> files) {
     Catalog catalog;
     std::vector<Problem> problems;
     std::vector<LessonFile> lessons;
+    std::vector<QuestionFile> question_sets;
     for (const DataFile& file : files) {
         Result<DataEntry> entry = read_entry(file);
         if (!entry.ok()) {
@@ -110,12 +133,15 @@ Result<Catalog> load_catalog(std::span<const DataFile> files) {
         } else if (auto* drill = std::get_if<Drill>(&*entry.value)) {
             add_unique(catalog.drills, std::move(*drill), file.name, problems);
             put_last_in_order(catalog.drills, &Drill::place);
+        } else if (auto* questions = std::get_if<QuestionSet>(&*entry.value)) {
+            question_sets.push_back({std::move(*questions), file.name});
         } else {
             lessons.push_back({std::get<Lesson>(std::move(*entry.value)), file.name});
             put_last_in_order(lessons, [](const LessonFile& one) { return one.lesson.syllabus.place; });
         }
     }
     add_lessons(catalog, lessons, problems);
+    add_question_sets(catalog, question_sets, problems);
     if (!problems.empty()) return failure<Catalog>(std::move(problems));
     return success(std::move(catalog));
 }

@@ -15,7 +15,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr double most_ticks = 20.0 * 60.0 * 120.0;  // 20 minutes, longer than any attempt
+constexpr auto most_ticks = static_cast<double>(most_recording_ticks);
 
 std::string hex_text(std::uint64_t hash) {
     char text[20];

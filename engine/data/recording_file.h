@@ -22,6 +22,9 @@ Result<Recording> read_recording(std::string_view text, const std::string& file)
 // The same of what is parsed already; paths are told from there.
 Result<Recording> read_recording(const JsonNode& node, const std::string& file);
 
+// 20 minutes, longer than any attempt.
+inline constexpr std::int64_t most_recording_ticks = std::int64_t{20} * 60 * 120;
+
 inline constexpr std::size_t most_recording_bytes = std::size_t{16} << 20;
 
 // A newer program may write another format; ours is this one.

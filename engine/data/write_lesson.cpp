@@ -19,14 +19,6 @@ Json event_json(const AirEvent& event) {
     return json;
 }
 
-Json outlook_json(const Outlook& outlook) {
-    return {{"light", daylight_names[static_cast<std::size_t>(outlook.light)]},
-            {"ground_lights", outlook.ground_lights},
-            {"visibility_km", outlook.visibility_m / 1000.0},
-            {"overcast", outlook.overcast},
-            {"rain", outlook.rain}};
-}
-
 // Nothing where the air is smooth and the seed is the usual one.
 void add_air(Json& json, const Lesson& lesson) {
     Json air = Json::object();
@@ -66,6 +58,14 @@ Json lesson_json(const Lesson& lesson) {
 }
 
 }  // namespace
+
+Json outlook_json(const Outlook& outlook) {
+    return {{"light", daylight_names[static_cast<std::size_t>(outlook.light)]},
+            {"ground_lights", outlook.ground_lights},
+            {"visibility_km", outlook.visibility_m / 1000.0},
+            {"overcast", outlook.overcast},
+            {"rain", outlook.rain}};
+}
 
 std::string lesson_text(const Lesson& lesson) {
     return lesson_json(lesson).dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

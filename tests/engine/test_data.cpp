@@ -59,7 +59,8 @@ TEST_CASE("data: a bad file is told by file, line, path, what it is and what is 
         {"", "x.json:1: is not JSON at \"\"\n"},
         {"[1, 2]", "x.json:1: / is a list; allowed: an object\n"},
         {"{\"kind\": \"boat\"}",
-         "x.json:1: /kind is \"boat\"; allowed: \"aircraft\", \"runway\", \"lesson\", \"drill\"\n"},
+         "x.json:1: /kind is \"boat\"; allowed: \"aircraft\", \"runway\", \"lesson\", \"drill\", "
+         "\"questions\"\n"},
         {"{}", "x.json:1: /kind is missing\n"},
         {"{\"kind\": \"lesson\", \"kind\": \"lesson\"}",
          "x.json:1: key \"kind\" stands twice; allowed: each key once\n"},
