@@ -30,6 +30,17 @@ constexpr TaughtNumber entries[] = {
     {"view_width", path, "The view is 40\u00b0 across, always.", "", "", common_practice},
     {"true_size", path, "True size: the picture is 2 \u00d7 the viewing distance \u00d7 tan 20\u00b0 wide.",
      "Geometry", "the chord of the view's angle", calculated},
+    {"width_trap", path,
+     "From 1 NM, a runway 18 m wide made to look like one of 30 m is flown at 1.8\u00b0, one 45 m wide at "
+     "4.5\u00b0.",
+     "Geometry", "equal form ratio (Mertens, FAA-AM-79-25); which way: FAA AIM 8-1-5", calculated},
+    {"slope_trap", path,
+     "From 1 NM, a runway that rises by 2 % made to look level is flown at 1.9\u00b0, one that falls by 2 % "
+     "at "
+     "4.1\u00b0.",
+     "Geometry", "equal form ratio (Mertens, FAA-AM-79-25); which way: FAA AIM 8-1-5", calculated},
+    {"dark_ground", path, "Over dark ground, pilots in a study held 2.2\u00b0 on average.",
+     "Mertens and Lewis, FAA-AM-82-6", "its abstract", secondary},
 
     {"aim_marking", runway,
      "The aim point lies 150 m beyond the threshold of a runway under 800 m, 250 m under 1,200 m, 300 m "
