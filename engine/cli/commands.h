@@ -36,6 +36,8 @@ const Command& fly_command();
 const Command& replay_command();
 const Command& review_command();
 const Command& progress_command();
+const Command& evidence_command();
+const Command& handout_command();
 
 // The whole program; `words` are the arguments after its own name.
 Outcome run(std::span<const std::string_view> words);

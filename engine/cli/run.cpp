@@ -5,10 +5,10 @@
 namespace slopewise::cli {
 namespace {
 
-std::array<const Command*, 9> all_commands() {
-    return {&check_command(),  &lights_command(),      &atmosphere_command(),
-            &brief_command(),  &performance_command(), &fly_command(),
-            &replay_command(), &review_command(),      &progress_command()};
+std::array<const Command*, 11> all_commands() {
+    return {&check_command(),       &lights_command(),   &atmosphere_command(), &brief_command(),
+            &performance_command(), &fly_command(),      &replay_command(),     &review_command(),
+            &progress_command(),    &evidence_command(), &handout_command()};
 }
 
 std::string command_names() {

@@ -1,5 +1,6 @@
 #include "logbook/journal.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <optional>
@@ -58,40 +59,49 @@ std::optional<Recording::Change> read_change(std::string_view words) {
     return change;
 }
 
-// Adds a whole piece that goes on from the recording; false, with the recording as it was, when it is none.
-bool add_piece(Recording& recording, std::string_view piece) {
-    Recording longer = recording;
-    bool whole = false;
-    while (!piece.empty() && !whole) {
-        const std::string_view line = piece.substr(0, piece.find('\n'));
-        piece.remove_prefix(std::min(piece.size(), line.size() + 1));
-        if (line.empty()) return false;
-        Words rest(line.substr(1));
-        if (line.front() == 'c') {
-            const std::optional<Recording::Change> change = read_change(line.substr(1));
-            if (!change || change->tick < longer.ticks) return false;
-            if (!longer.changes.empty() && change->tick <= longer.changes.back().tick) return false;
-            longer.changes.push_back(*change);
-        } else if (line.front() == 'h') {
-            longer.hashes.push_back(rest.number<std::uint64_t>(16));
-            if (!rest.done()) return false;
-        } else if (line.front() == 't') {
-            longer.ticks = rest.number<std::int64_t>();
-            whole = rest.done();
-        } else {
-            return false;
-        }
-    }
-    const auto seconds = static_cast<std::size_t>(longer.ticks / hash_interval_ticks);
-    if (!whole || longer.ticks < recording.ticks || longer.hashes.size() != seconds || longer.hashes.empty())
-        return false;
-    if (!longer.changes.empty() && longer.changes.back().tick >= longer.ticks) return false;
-    longer.final_hash = longer.hashes.back();
-    recording = std::move(longer);
+// Adds a piece that goes on from the recording; false, with the recording as it was, when it is none.
+bool add_piece(Recording& recording, std::string_view text) {
+    const std::optional<JournalPiece> piece = read_journal_piece(text);
+    if (!piece || piece->ticks < recording.ticks) return false;
+    const auto seconds = static_cast<std::size_t>(piece->ticks / hash_interval_ticks);
+    if (recording.hashes.size() + piece->hashes.size() != seconds || seconds == 0) return false;
+    if (!piece->changes.empty() && piece->changes.front().tick < recording.ticks) return false;
+    recording.changes.insert(recording.changes.end(), piece->changes.begin(), piece->changes.end());
+    recording.hashes.insert(recording.hashes.end(), piece->hashes.begin(), piece->hashes.end());
+    recording.ticks = piece->ticks;
+    recording.final_hash = recording.hashes.back();
     return true;
 }
 
 }  // namespace
+
+std::optional<JournalPiece> read_journal_piece(std::string_view text) {
+    JournalPiece piece;
+    bool whole = false;
+    while (!text.empty() && !whole) {
+        const std::string_view line = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(text.size(), line.size() + 1));
+        if (line.empty()) return std::nullopt;
+        Words rest(line.substr(1));
+        if (line.front() == 'c') {
+            const std::optional<Recording::Change> change = read_change(line.substr(1));
+            if (!change || change->tick < 0) return std::nullopt;
+            if (!piece.changes.empty() && change->tick <= piece.changes.back().tick) return std::nullopt;
+            piece.changes.push_back(*change);
+        } else if (line.front() == 'h') {
+            piece.hashes.push_back(rest.number<std::uint64_t>(16));
+            if (!rest.done()) return std::nullopt;
+        } else if (line.front() == 't') {
+            piece.ticks = rest.number<std::int64_t>();
+            whole = rest.done();
+        } else {
+            return std::nullopt;
+        }
+    }
+    if (!whole || piece.ticks < 0) return std::nullopt;
+    if (!piece.changes.empty() && piece.changes.back().tick >= piece.ticks) return std::nullopt;
+    return piece;
+}
 
 std::string journal_head(const Recording& recording) { return recording_text(recording); }
 

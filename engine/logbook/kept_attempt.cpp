@@ -1,12 +1,10 @@
 #include "logbook/kept_attempt.h"
 
-#include <cstdio>
-
-#include "base/hash.h"
 #include "data/fields.h"
 #include "data/recording_file.h"
 #include "logbook/attempt_id.h"
 #include "logbook/kept_track.h"
+#include "logbook/text_sum.h"
 
 namespace slopewise {
 namespace {
@@ -15,17 +13,8 @@ namespace {
 constexpr std::string_view opening = "{\"slopewise_attempt\":";
 constexpr std::string_view sum_key = ",\"sum\":\"";
 constexpr std::string_view sum_end = "\",";
-constexpr std::size_t sum_digits = 16;
 
 constexpr std::string_view end_names[] = {"none", "reached_floor", "went_around", "ground_short", "overflew"};
-
-std::string sum_of(std::string_view text) {
-    Hash hash;
-    for (const char c : text) hash.add(std::uint64_t{static_cast<unsigned char>(c)});
-    char digits[sum_digits + 1];
-    std::snprintf(digits, sizeof digits, "%016llx", static_cast<unsigned long long>(hash.value()));
-    return digits;
-}
 
 // What follows the sum; empty, with the problem told, when the text is no kept attempt or was damaged.
 std::string_view summed_part(std::string_view text, const std::string& file, std::vector<Problem>& problems) {
@@ -42,11 +31,12 @@ std::string_view summed_part(std::string_view text, const std::string& file, std
     if (!text.starts_with(format + std::string(sum_key)))
         return refuse("was written by another version of Slopewise", allowed);
     text.remove_prefix(format.size() + sum_key.size());
-    if (text.size() < sum_digits + sum_end.size() || text.substr(sum_digits, sum_end.size()) != sum_end)
+    if (text.size() < text_sum_digits + sum_end.size() ||
+        text.substr(text_sum_digits, sum_end.size()) != sum_end)
         return refuse("is damaged", allowed);
-    const std::string_view sum = text.substr(0, sum_digits);
-    text.remove_prefix(sum_digits + sum_end.size());
-    if (sum != sum_of(text)) return refuse("is damaged: its sum does not agree", "");
+    const std::string_view sum = text.substr(0, text_sum_digits);
+    text.remove_prefix(text_sum_digits + sum_end.size());
+    if (sum != text_sum(text)) return refuse("is damaged: its sum does not agree", "");
     return text;
 }
 
@@ -62,7 +52,7 @@ std::string kept_attempt_text(const KeptAttempt& attempt) {
         std::string(end_names[static_cast<std::size_t>(attempt.end)]) + "\",\"recording\":" + recording +
         ",\"track\":" + kept_track_text(attempt.track) + "}";
     return std::string(opening) + std::to_string(kept_attempt_format) + std::string(sum_key) +
-           sum_of(summed) + std::string(sum_end) + summed;
+           text_sum(summed) + std::string(sum_end) + summed;
 }
 
 Result<KeptAttempt> read_kept_attempt(std::string_view text, const std::string& file) {
@@ -93,6 +83,18 @@ Result<KeptAttempt> read_kept_attempt(std::string_view text, const std::string& 
     fields.finish();
     if (!problems.empty()) return failure<KeptAttempt>(std::move(problems));
     return success(std::move(attempt));
+}
+
+Result<std::string> kept_attempt_id(std::string_view text, const std::string& file) {
+    constexpr std::string_view key = "\"id\":\"";
+    std::vector<Problem> problems;
+    const std::string_view summed = summed_part(text, file, problems);
+    if (!problems.empty()) return failure<std::string>(std::move(problems));
+    const std::string_view after = summed.starts_with(key) ? summed.substr(key.size()) : "";
+    std::string id(after.substr(0, after.find('"')));
+    if (!is_attempt_id(id))
+        return failure<std::string>({{file, 0, "/id", "is no identity of an attempt", attempt_id_words}});
+    return success(std::move(id));
 }
 
 KeptAttempt kept_from(std::string id, Recording recording, const Scenario& scenario) {

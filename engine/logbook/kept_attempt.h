@@ -25,6 +25,9 @@ std::string kept_attempt_text(const KeptAttempt& attempt);
 // a newer program, a bad recording or track.
 Result<KeptAttempt> read_kept_attempt(std::string_view text, const std::string& file);
 
+// Its identity alone, its sum checked but nothing else read: quick. Refused when it is damaged.
+Result<std::string> kept_attempt_id(std::string_view text, const std::string& file);
+
 // Of a recording alone: its track and its end come from flying it again. `scenario` is of its lesson.
 KeptAttempt kept_from(std::string id, Recording recording, const Scenario& scenario);
 
