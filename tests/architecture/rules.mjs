@@ -16,18 +16,24 @@ const mayUse = {
     "engine/debrief": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis"],
     "engine/progress": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief"],
     "engine/drill": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress"],
-    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill"],
-    "engine/logbook": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data"],
-    "engine/cli": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data", "engine/logbook", "assets"],
+    "engine/question": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill"],
+    "engine/station": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review"],
+    "engine/board": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/station"],
+    "engine/data": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/question"],
+    "engine/logbook": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data", "engine/question"],
+    "engine/evidence": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data", "engine/logbook"],
+    "engine/handout": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/review", "engine/debrief", "engine/drill", "engine/sources"],
+    "engine/lockstep": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/data", "engine/logbook"],
+    "engine/cli": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/drill", "engine/data", "engine/logbook", "engine/evidence", "engine/handout", "assets", "engine/question"],
     "engine/help": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/review/diagnosis", "engine/debrief", "engine/progress"],
-    "engine/share": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/data"],
+    "engine/share": ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/question", "engine/data"],
     assets: [],
     "ui/view": [],
     "ui/theme": ["ui/view"],
     "ui/widgets": ["ui/view", "ui/theme"],
     "ui/scene": ["engine/base", "engine/world", "ui/view", "ui/theme"],
     "ui/screens": ["ui/view", "ui/theme", "ui/widgets", "ui/scene"],
-    ui: ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/help", "engine/drill", "engine/data", "engine/logbook", "engine/share", "engine/sources", "assets", "ui/view", "ui/screens"],
+    ui: ["engine/base", "engine/world", "engine/flight", "engine/lesson", "engine/record", "engine/review", "engine/success", "engine/review/diagnosis", "engine/debrief", "engine/progress", "engine/help", "engine/drill", "engine/data", "engine/logbook", "engine/evidence", "engine/handout", "engine/share", "engine/sources", "assets", "ui/view", "ui/screens", "engine/board", "engine/station", "engine/lockstep", "engine/question"],
     "ui/platform": ["engine/base", "engine/data", "assets", "ui", "ui/view", "ui/theme"],
     web: ["ui", "ui/view", "ui/platform"],
 };
@@ -60,7 +66,7 @@ const mainAndWindow = ["ui/platform/main.cpp", "ui/platform/window.cpp"];
 
 // The part that a file belongs to, by its path from the top folder.
 export function partOf(path) {
-    if (/^ui\/(view|view_replay|view_logbook|view_lessons|view_sources|view_drills|view_syllabus|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
+    if (/^ui\/(view|view_replay|view_logbook|view_lessons|view_sources|view_drills|view_syllabus|view_class|view_ask|view_station|view_boards|view_class_table|scene_view|room_shown|class_wishes|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
     if (/^ui\/(theme|palette)\.(h|cpp)$/.test(path)) return "ui/theme";
     const folder = path.split("/").slice(0, -1).join("/");
     return folder in mayUse ? folder : undefined;

@@ -5,6 +5,8 @@
 #include <functional>
 
 #include "base/units.h"
+#include "board/runway_shape.h"
+#include "board/stills.h"
 #include "lesson/approach_choice.h"
 #include "lesson/briefing.h"
 #include "review/touchdown.h"
@@ -136,6 +138,25 @@ void hold_runway_lights(HeldFigures& held) {
     held.tells("approach_lights", {reach_m, spacing_m, crossbar_m, crossbar_at_m});
 }
 
+// Where copying the usual shape leads, in degrees.
+double copied_deg(double width_m, double slope) {
+    const Runway usual = standard_runway(plain_runway());
+    Runway runway = usual;
+    runway.width_m = width_m;
+    runway.slope = slope;
+    return deg_from_rad(path_of_usual_shape_rad(runway, usual, still_distance_m));
+}
+
+void hold_boards(HeldFigures& held) {
+    const auto& w = still_widths_m;
+    const auto& s = still_slopes_percent;
+    const double nm = nm_from_m(still_distance_m), width_m = plain_runway().width_m;
+    held.tells("width_trap", {nm, w[0], w[1], copied_deg(w[0], 0), w[2], copied_deg(w[2], 0)});
+    held.tells("slope_trap",
+               {nm, s[0], copied_deg(width_m, s[0] / 100), -s[2], copied_deg(width_m, s[2] / 100)});
+    held.tells("dark_ground", {deg_from_rad(dark_ground_path_rad)});
+}
+
 }  // namespace
 
 void hold_what_is_seen(HeldFigures& held) {
@@ -143,6 +164,7 @@ void hold_what_is_seen(HeldFigures& held) {
     hold_beam(held);
     hold_path(held);
     hold_runway_lights(held);
+    hold_boards(held);
 }
 
 }  // namespace slopewise::test

@@ -112,6 +112,15 @@ TEST_CASE("kept flaws: a text that is none, is too large, or breaks off in its s
     CHECK(told_of_text(with_sum("\"id\":tru")).starts_with("x:1: is not JSON"));
 }
 
+TEST_CASE("kept flaws: an identity is read from where it stands, or it is told that there is none") {
+    const std::string summed = summed_part(kept_attempt_text(kept()));
+    CHECK(*kept_attempt_id(with_sum(summed), "x").value == "1764000000123-7f3a09bc");
+    const std::string none =
+        "x: /id is no identity of an attempt; allowed: 13 digits, a hyphen, 8 hexadecimal digits\n";
+    for (const char* wrong : {"\"end\":\"none\"}", "\"id\":\"Heron\"}", "\"id\":\"1764000000123"})
+        CHECK(told(kept_attempt_id(with_sum(wrong), "x").problems) == none);
+}
+
 TEST_CASE("kept flaws: what is wrong is told once, by its place, and nothing else") {
     const std::string summed = summed_part(kept_attempt_text(kept()));
     const std::string ends = "\"none\", \"reached_floor\", \"went_around\", \"ground_short\", \"overflew\"";

@@ -7,6 +7,7 @@
 #include "logbook/index_row.h"
 #include "logbook/journal.h"
 #include "logbook/student_file.h"
+#include "logbook/text_sum.h"
 #include "tests/check.h"
 #include "tests/engine/mutation.h"
 #include "tests/fixtures.h"
@@ -273,4 +274,39 @@ TEST_CASE(
     }
     CHECK(read_student_file(first, "x", count).problems.empty());  // no line end, no attempt
     CHECK(told(read_student_file("", "x", count).problems) == "x:1: is no student's file of Slopewise\n");
+}
+
+TEST_CASE("logbook flaws: the rows of a student's file are read whole, or told as damaged") {
+    CHECK(student_rows_line({}) == "");
+    const IndexRow row = full_row();
+    const IndexRow* const list[] = {&row};
+    const std::string line = student_rows_line(list);
+    const std::string key = "\",\"rows\":", opening = line.substr(0, line.find(key) - text_sum_digits);
+    for (const std::string end : {"", "\n", "\r\n"}) {
+        const auto read = read_student_rows(line.substr(0, line.size() - 1) + end, "x");
+        REQUIRE(read.ok());
+        REQUIRE(read.value->size() == 1);
+        CHECK(index_row_text(read.value->front()) == index_row_text(row));
+    }
+    // Of another version: none, so that the attempts are flown again.
+    const auto newer = read_student_rows("{\"slopewise_rows\":2}", "x");
+    CHECK((newer.ok() && newer.value->empty()));
+    const auto told_of = [](const std::string& text) { return told(read_student_rows(text, "x").problems); };
+    const std::string damaged = "x:2: /rows are damaged: their sum does not agree\n";
+    CHECK(told_of(line + std::string(most_kept_attempt_bytes, ' ')) == damaged);
+    CHECK(told_of(opening + "0123") == damaged);
+    std::string other_key = line;
+    other_key.replace(other_key.find(key), key.size(), "\",\"cows\":");
+    CHECK(told_of(other_key) == damaged);
+    std::string changed = line;
+    changed[line.size() / 2] ^= 1;
+    CHECK(told_of(changed) == damaged);
+    // Under a sum that agrees, as another program may make them.
+    const auto with_sum = [&](const std::string& rest) {
+        return opening + text_sum(rest) + key + "[" + rest;
+    };
+    CHECK(told_of(with_sum("]")).starts_with("x:1: is not JSON"));
+    CHECK(told_of(with_sum("7]}")).find("/rows") != std::string::npos);
+    const auto older = read_student_rows(with_sum("\"of another version\"]}"), "x");
+    CHECK((older.ok() && older.value->empty()));
 }
