@@ -111,4 +111,30 @@ void act(App& app, const DoWithDrill& wish, Host& host);
 // After every change of the settings: they are kept, and what words were made from them is made anew.
 void keep_settings(App& app, Host& host);
 
+// act_class.cpp
+void act(App& app, const OpenClassRoom& wish, Host& host);
+void act(App& app, const CloseClassRoom& wish, Host& host);
+void act(App& app, const ChooseClassPanel& wish, Host& host);
+void act(App& app, const ShowToClass& wish, Host& host);
+void act(App& app, const PutPanelAway& wish, Host& host);
+void act(App& app, const FreezeOrRun& wish, Host& host);
+
+// act_ask.cpp
+void act(App& app, const DoWithQuestions& wish, Host& host);
+
+// act_station.cpp
+void act(App& app, const SetStation& wish, Host& host);
+
+// act_boards.cpp
+void act(App& app, const DoWithBoard& wish, Host& host);
+void act(App& app, const MoveInk& wish, Host& host);
+
+// act_class_window.cpp
+void act(App& app, const DoWithClassWindow& wish, Host& host);
+
+// act_class_table.cpp
+void act(App& app, const OpenClassTable& wish, Host& host);
+void act(App& app, const CloseClassTable& wish, Host& host);
+void act(App& app, const DoWithClassTable& wish, Host& host);
+
 }  // namespace slopewise

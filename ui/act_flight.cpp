@@ -6,6 +6,7 @@
 
 #include "help/help_stage.h"
 #include "ui/drive_drills.h"
+#include "ui/drive_station.h"
 #include "ui/keep_attempts.h"
 #include "ui/lesson_editor_desk.h"
 #include "ui/logbook_views.h"
@@ -16,6 +17,7 @@ namespace {
 void begin_flight(App& app, Scenario scenario, Host& host) {
     drop_drill_flight(app);
     leave_attempt(app, host);
+    app.room.open = false;
     const std::vector<AttemptRow> rows = trend_rows(app.logbook, app.settings.student);
     const bool is_lesson = scenario.lesson.syllabus.place > 0;
     const HelpPlan plan = is_lesson ? help_plan_of(scenario.lesson, rows) : help_plan(rows, false);
@@ -37,10 +39,12 @@ void act(App& app, const TogglePause&, Host&) {
         app.flight->paused = !app.flight->paused;
 }
 void act(App& app, const RestartSame&, Host& host) {
+    if (app.room.open) return begin_again_at_station(app, false);
     if (app.drills.flown) return begin_drill(app, std::uint64_t{app.drills.flown->seed}, host);
     if (app.flight) begin_flight(app, Scenario(app.flight->scenario), host);
 }
 void act(App& app, const RestartMirrored&, Host& host) {
+    if (app.room.open) return begin_again_at_station(app, true);
     if (!app.flight || app.drills.flown) return;
     const Lesson& flown = app.flight->scenario.lesson;
     if (flown.id != base_lesson(app.catalog)->id) {
@@ -59,6 +63,7 @@ void act(App& app, const FlyOn&, Host&) {
     }
 }
 void act(App& app, const GoAround&, Host&) {
+    if (app.room.open) take_all_at_station(app);
     if (app.flight && app.screen == Screen::flight) take_all_controls(*app.flight);
     app.hands.at.throttle = 1.0;
     app.hands.at.go_around = true;
@@ -73,6 +78,7 @@ void act(App& app, const SetTrim& wish, Host&) { app.hands.at.trim = wish.trim; 
 void act(App& app, const TouchPanel& wish, Host&) { app.hands.finger_peeks = wish.held; }
 void act(App& app, const CallHelp& wish, Host&) { app.hands.finger_calls_help = wish.held; }
 void act(App& app, const ExchangeControls&, Host&) {
+    if (app.room.open) return exchange_at_station(app);
     if (!app.flight || app.screen != Screen::flight || app.flight->paused || app.drills.flown) return;
     exchange_controls(*app.flight);
 }

@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include "ui/class_wishes.h"
 #include "ui/display.h"
 #include "ui/view.h"
 
@@ -235,7 +236,8 @@ using LessonsWish =
     std::variant<OpenLessons, CloseLessons, ChooseLesson, OpenLesson, FlyLesson, OpenFirstLesson, FlyNextRun,
                  OpenOwnLessons, CloseOwnLessons, SetLessonField, DoWithLesson, OpenDrills, CloseDrills,
                  OpenDrill, BeginDrill, AnswerCard, MovePlaceMark, DoWithDrill>;
-using Action = std::variant<ChoicesWish, FlightWish, SettingsWish, DebriefWish, LogbookWish, LessonsWish>;
+using Action =
+    std::variant<ChoicesWish, FlightWish, SettingsWish, DebriefWish, LogbookWish, LessonsWish, ClassWish>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

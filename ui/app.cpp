@@ -4,7 +4,11 @@
 #include <utility>
 
 #include "ui/act.h"
+#include "ui/drive_asking.h"
+#include "ui/drive_class.h"
+#include "ui/drive_class_link.h"
 #include "ui/drive_drills.h"
+#include "ui/follow_class.h"
 #include "ui/keep_attempts.h"
 #include "ui/lesson_editor_desk.h"
 #include "ui/logbook_desk.h"
@@ -22,7 +26,7 @@ bool flying(const App& app) {
 }
 
 void pause(App& app) {
-    if (flying(app) || app.drills.flown) app.flight->paused = true;
+    if (flying(app) || app.drills.flown || app.room.open) app.flight->paused = true;
     if (app.drills.cards && app.drills.cards->replay) app.drills.cards->replay->playing = false;
     if (app.replay) app.replay->playing = false;
 }
@@ -37,8 +41,18 @@ void take_host_events(App& app, const std::vector<HostEvent>& events) {
     }
 }
 
+// Before a class the keys of the hands are heard with those of the instructor.
+Wishes read_class_wishes(App& app, const RawInput& raw) {
+    PilotHands moved = app.hands;
+    Wishes wishes = read_input(moved, raw, app.settings, app.flight->scenario.aircraft.flap_count);
+    if (class_runs(app)) app.hands = moved;
+    app.hands.last_wall_s = raw.wall_s;
+    return {app.hands.at, read_class_keys(raw)};
+}
+
 // Keys and levers reach the flight only while it is flown; in a pause the hands rest where they are.
 Wishes read_wishes(App& app, const RawInput& raw) {
+    if (app.screen == Screen::class_room) return read_class_wishes(app, raw);
     if (app.screen != Screen::flight) {
         app.hands.last_wall_s = raw.wall_s;
         return {app.hands.at, read_shortcuts(raw, app.screen)};
@@ -121,13 +135,16 @@ App make_app(Catalog catalog, Host& host) {
     forget_what_is_gone(app);
     open_lesson_desk(app, host);
     open_drill_desk(app, host);
+    open_ask_desk(app, host);
     // Who was never asked which key lowers the nose has never flown here.
     if (!app.settings.up_key_pushes) app.screen = Screen::welcome;
-    host.logbook().open();
+    begin_class_link(app, host);
+    if (app.screen != Screen::class_window) host.logbook().open();
     return app;
 }
 
 void apply(App& app, const Action& action, Host& host) {
+    if (app.screen == Screen::class_window) return pass_to_instructor(app, action, host);
     if (app.screen == Screen::welcome || app.screen == Screen::choices) app.home = app.screen;
     const auto act_on = [&](const auto& wish) { act(app, wish, host); };
     std::visit([&](const auto& subject) { std::visit(act_on, subject); }, action);
@@ -136,11 +153,13 @@ void apply(App& app, const Action& action, Host& host) {
 void frame(App& app, const RawInput& raw, Host& host) {
     take_host_events(app, host.take_events());
     take_logbook_events(app, host);
+    hear_other_window(app, raw.wall_s, host);
     take_in_lesson_texts(app, host);
     const double passed_s = raw.wall_s - app.hands.last_wall_s;
     const Wishes wishes = read_wishes(app, raw);
     for (const Action& action : wishes.actions) apply(app, action, host);
     if (app.drills.flown) advance_drill_flight(app, quantize(wishes.controls), raw.wall_s, host);
+    else if (app.room.open) advance_class(app, quantize(wishes.controls), raw.wall_s);
     else advance_flight(app, quantize(wishes.controls), raw.wall_s, host);
     if (app.screen == Screen::drill && app.drills.cards) advance_cards(*app.drills.cards, passed_s);
     if (app.screen == Screen::replay) advance_replay(*app.replay, passed_s);
@@ -148,6 +167,7 @@ void frame(App& app, const RawInput& raw, Host& host) {
     const View& view = app.view;
     const Actions actions = draw_screen(app.screen, view, app.ui);
     for (const Action& action : actions) apply(app, action, host);
+    tell_class_window(app, raw.wall_s, host);
     host.play(view.sound);
     speak_call_out(app, host);
     show_mirror(app, view.mirror, host);

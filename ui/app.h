@@ -6,6 +6,7 @@
 #include "data/catalog.h"
 #include "lesson/approach_choice.h"
 #include "record/tick_clock.h"
+#include "ui/class_room.h"
 #include "ui/debrief_state.h"
 #include "ui/drill_desk.h"
 #include "ui/flight_session.h"
@@ -47,6 +48,7 @@ struct App {
     LessonDesk lessons;  // one's own
     DrillDesk drills;
     SyllabusDesk syllabus;
+    ClassRoom room;
     std::vector<StoreEvent> store_events;  // of this frame; its memory is used again
     Mirror mirror;                         // last told
     View view;                             // last shown; its memory is used again

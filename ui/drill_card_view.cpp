@@ -13,11 +13,11 @@ namespace slopewise {
 namespace {
 
 // Nothing of the panel is kept back here but what the card does not show.
-Settings settings_for(const Settings& settings, bool side_shown) {
-    Settings shown = settings;
-    shown.display.eyes_outside = false;
-    shown.display.side_profile = side_shown;
-    shown.display.covered = shown.display.failed = {};
+Display display_for(const Settings& settings, bool side_shown) {
+    Display shown = settings.display;
+    shown.eyes_outside = false;
+    shown.side_profile = side_shown;
+    shown.covered = shown.failed = {};
     return shown;
 }
 
@@ -35,9 +35,9 @@ void hide_horizon(const Card& card, SceneView& scene) { scene.sky.visibility_m =
 
 void see_still(const App& app, const CardSession& session, const CardView& card, View& view) {
     FlightView& flight = view.flight;
-    Settings settings = settings_for(app.settings, false);
-    if (card.picture.airspeed_shown) settings.display.covered = covered_by(kind_of(session.quiz.drill));
-    flight_view(session.seat, settings, false, 1.0, flight);
+    Display display = display_for(app.settings, false);
+    if (card.picture.airspeed_shown) display.covered = covered_by(kind_of(session.quiz.drill));
+    flight_view(session.seat, display, false, 1.0, flight);
     if (!card.picture.lights_shown) flight.scene.lamp_count = 0;
     if (!card.picture.horizon_shown)
         hide_horizon(session.quiz.cards[present_card(session.quiz)], flight.scene);
@@ -65,7 +65,7 @@ void see_card(const App& app, const CardSession& session, const CardView& card, 
     }
     sheet.dials_shown = true;
     sheet.side_shown = session.flies_prediction || card.revealed;
-    flight_view(session.seat, settings_for(app.settings, sheet.side_shown), false, 1.0, view.flight);
+    flight_view(session.seat, display_for(app.settings, sheet.side_shown), false, 1.0, view.flight);
     // A prediction is made from what is known of the aeroplane, not read off the lights.
     view.flight.caption.clear();
 }
@@ -130,7 +130,7 @@ void told_sheet(const App& app, const FlownDrill& flown, View& view) {
     const FlightSession& session = *app.flight;
     if (view.edition != app.edition) flight_words(session, app.settings, view.flight);
     view.edition = app.edition;
-    flight_view(session, settings_for(app.settings, true), false, app.clock.fraction(), view.flight);
+    flight_view(session, display_for(app.settings, true), false, app.clock.fraction(), view.flight);
     const FlownView shown = flown_view(flown, session.attempt);
     sheet.stage = DrillView::Stage::told;
     sheet.picture_shown = sheet.dials_shown = sheet.side_shown = true;

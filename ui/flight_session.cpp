@@ -26,6 +26,21 @@ bool has_moved(const FlightSession& session, const Controls& student) {
            now.flap != start.flap;
 }
 
+Events advance(FlightSession& session, const Controls& controls) {
+    session.before = session.attempt.flight;
+    const Events events = tick(session.scenario, session.attempt, controls);
+    session.instruments = advance_instruments(session.instruments, session.attempt.flight);
+    session.stalling = stall_warning(session.scenario, session.attempt)
+                           ? warning_lasts_ticks
+                           : std::max<std::int64_t>(session.stalling - 1, 0);
+    if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
+    advance_guidance(session);
+    record(session.recording, controls, session.attempt);
+    extend(session.track, session.scenario, session.attempt, events);
+    if (events.scoring_ended) review_session(session);
+    return events;
+}
+
 InstrumentSet either(const InstrumentSet& a, const InstrumentSet& b) {
     InstrumentSet both;
     for (const InstrumentName& one : instrument_names) both.*one.which = a.*one.which || b.*one.which;
@@ -143,19 +158,12 @@ void watch(FlightSession& session, const Display& wanted, bool peek, bool calls_
 
 Events tick_session(FlightSession& session, const Controls& student) {
     session.acted |= has_moved(session, student);
-    const Controls controls = shared_controls(session, student);
-    session.before = session.attempt.flight;
-    const Events events = tick(session.scenario, session.attempt, controls);
-    session.instruments = advance_instruments(session.instruments, session.attempt.flight);
-    session.stalling = stall_warning(session.scenario, session.attempt)
-                           ? warning_lasts_ticks
-                           : std::max<std::int64_t>(session.stalling - 1, 0);
-    if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
-    advance_guidance(session);
-    record(session.recording, controls, session.attempt);
-    extend(session.track, session.scenario, session.attempt, events);
-    if (events.scoring_ended) review_session(session);
-    return events;
+    return advance(session, shared_controls(session, student));
+}
+
+Events tick_with(FlightSession& session, const Controls& controls) {
+    session.acted |= has_moved(session, controls);
+    return advance(session, controls);
 }
 
 void review_session(FlightSession& session) {

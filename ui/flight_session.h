@@ -96,6 +96,9 @@ void watch(FlightSession& session, const Display& display, bool peek, bool calls
 // recorded and tracked; reviewed when scoring ends.
 Events tick_session(FlightSession& session, const Controls& student);
 
+// The same with controls that are merged already, as a recording has them.
+Events tick_with(FlightSession& session, const Controls& controls);
+
 // Reviews a scored flight again: one that was flown on shows more of its go-around.
 void review_session(FlightSession& session);
 

@@ -7,14 +7,11 @@
 #include "ui/flight_help.h"
 #include "ui/format.h"
 #include "ui/input.h"
-#include "ui/sky_view.h"
+#include "ui/seat_scene.h"
 #include "ui/views.h"
 
 namespace slopewise {
 namespace {
-
-// The view axis lies a little below the body axis, as a pilot looks over the nose.
-constexpr double view_depression_rad = rad_from_deg(1.0);
 
 // A larger aircraft comes down its path with its nose a little up (common practice, no source).
 constexpr double leader_pitch_rad = rad_from_deg(3.0);
@@ -26,21 +23,6 @@ FlightState blended(const FlightSession& session, double blend) {
     b.z_m = lerp(a.z_m, b.z_m, blend);
     b.pitch_rad = lerp(a.pitch_rad, b.pitch_rad, blend);
     return b;
-}
-
-RunwayView runway_view(const Runway& runway) {
-    const AimingPointMarking marking = aiming_point_marking(runway.length_m);
-    return {runway.length_m,
-            runway.width_m,
-            runway.slope,
-            runway.aim_distance_m,
-            marking.length_m,
-            marking.width_m,
-            marking.inner_gap_m,
-            runway.designator,
-            runway.edge_lights,
-            runway.approach_lights,
-            countryside_view(runway.countryside)};
 }
 
 // The larger aircraft ahead; the line it came down on only once that has been judged.
@@ -67,27 +49,10 @@ LeaderView leader_view(const FlightSession& session, double at_s) {
 SceneView scene_view(const FlightSession& session, double blend) {
     const Scenario& scenario = session.scenario;
     const FlightState flight = blended(session, blend);
-    const LightFaults faults = light_faults(scenario, session.attempt.conditions);
-    const Point3 eye = eye_position(scenario.aircraft, flight);
-    SceneView scene;
-    scene.camera = {eye.x_m, eye.y_m, eye.z_m, flight.pitch_rad - view_depression_rad,
-                    rad_from_deg(horizontal_fov_deg)};
-    scene.runway = runway_view(scenario.surroundings.runway);
-    scene.lamp_count = scenario.lights.count;
-    for (int i = 0; i < scenario.lights.count; ++i) {
-        const LightUnit& unit = scenario.lights.units[static_cast<std::size_t>(i)];
-        scene.lamps[static_cast<std::size_t>(i)] = {unit.lens.x_m,
-                                                    unit.lens.y_m,
-                                                    unit.lens.z_m,
-                                                    unit_white_fraction(scenario.lights, i, eye, faults),
-                                                    unit_shows(scenario.lights, i, eye, faults),
-                                                    lamp_brightness(scenario.lesson.outlook, unit.lens, eye)};
-    }
     const double at_s = time_s(session.attempt) + blend * tick_s;
-    scene.sky = sky_view(scenario, at_s);
+    SceneView scene = seen_from(scenario, {eye_position(scenario.aircraft, flight), flight.pitch_rad, at_s,
+                                           light_faults(scenario, session.attempt.conditions)});
     scene.leader = leader_view(session, at_s);
-    scene.look_over_rad = scenario.aircraft.geometry.look_over_rad;
-    scene.body_pitch_rad = flight.pitch_rad;
     return scene;
 }
 
@@ -205,9 +170,9 @@ void flight_words(const FlightSession& session, const Settings& settings, Flight
     side_profile_words(session.scenario, view.side_profile);
 }
 
-void flight_view(const FlightSession& session, const Settings& settings, bool peek, double blend,
+void flight_view(const FlightSession& session, const Display& wanted, bool peek, double blend,
                  FlightView& view) {
-    const Display display = shown_display(session, settings.display);
+    const Display display = shown_display(session, wanted);
     const TrackPoint now = observe(session.scenario, session.attempt);
     view.scene = scene_view(session, blend);
     const bool lights = shows_lights(session, now.wheel_height_m);

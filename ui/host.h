@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "ui/class_channel.h"
 #include "ui/logbook_store.h"
 #include "ui/view.h"
 
@@ -45,6 +46,9 @@ public:
 
     // Where attempts are kept.
     virtual LogbookStore& logbook() = 0;
+
+    // To another window of this machine.
+    virtual ClassChannel& class_channel() { return no_class_channel(); }
 
     // Milliseconds since 1970 in UTC, how many seconds the clock on the wall is ahead of UTC now, and a
     // number drawn at random: for what an attempt is called and when it was flown.

@@ -139,6 +139,38 @@ Wishes read_input(PilotHands& hands, const RawInput& given, const Settings& sett
     return wishes;
 }
 
+Actions read_class_keys(const RawInput& raw) {
+    Actions actions;
+    const auto on = [&](Key key, const Action& action) {
+        if (raw.was_pressed(key)) actions.emplace_back(action);
+    };
+    on(Key::p, FreezeOrRun{});
+    on(Key::space, FreezeOrRun{});
+    on(Key::b, ShowToClass{ShowToClass::What::black});
+    on(Key::period, ShowToClass{ShowToClass::What::black});  // which some clickers send
+    on(Key::z, PutPanelAway{});
+    on(Key::l, ShowToClass{ShowToClass::What::lights});
+    on(Key::i, ShowToClass{ShowToClass::What::side_profile});
+    on(Key::v, DoWithQuestions{DoWithQuestions::Wish::show_counts, 0, ""});
+    on(Key::y, DoWithBoard{DoWithBoard::Wish::reveal_labels});
+    on(Key::w, DoWithClassWindow{DoWithClassWindow::Wish::open});
+    on(Key::o, DoWithClassWindow{DoWithClassWindow::Wish::go_on_with});
+    on(Key::g, GoAround{});
+    on(Key::s, ToggleSound{});
+    on(Key::c, ExchangeControls{});
+    on(Key::n, RestartSame{});      // where it was put last
+    on(Key::m, RestartMirrored{});  // there on the other side of the path
+    on(Key::h, OpenScreenAndHelp{});
+    on(Key::page_down, DoWithQuestions{DoWithQuestions::Wish::next, 0, ""});
+    on(Key::page_up, DoWithQuestions{DoWithQuestions::Wish::previous, 0, ""});
+    constexpr std::array<Key, 8> numbers{Key::one,  Key::two, Key::three, Key::four,
+                                         Key::five, Key::six, Key::seven, Key::eight};
+    for (std::size_t i = 0; i < numbers.size(); ++i)
+        on(numbers[i], DoWithQuestions{DoWithQuestions::Wish::count_hand, static_cast<int>(i), ""});
+    on(Key::escape, CloseClassRoom{});
+    return actions;
+}
+
 Actions read_shortcuts(const RawInput& raw, Screen screen) {
     if (screen == Screen::replay) return replay_shortcuts(raw);
     Actions actions;
@@ -164,6 +196,8 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::d, OpenDrills{});
         on(Key::l, OpenLogbook{});
         on(Key::k, OpenOwnLessons{});
+        on(Key::t, OpenClassRoom{});
+        on(Key::i, OpenClassTable{});
         on(Key::h, OpenScreenAndHelp{});
     } else if (screen == Screen::lessons || screen == Screen::lesson_card) {
         on(Key::h, OpenScreenAndHelp{});
@@ -235,6 +269,15 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::escape, CloseOwnLessons{});
     } else if (screen == Screen::drill || screen == Screen::drill_result) {
         on(Key::escape, DoWithDrill{DoWithDrill::Wish::leave});
+    } else if (screen == Screen::class_table) {
+        on(Key::c, DoWithClassTable{DoWithClassTable::Wish::save, 0});
+        on(Key::escape, CloseClassTable{});
+    } else if (screen == Screen::class_window) {  // of a clicker, for the instructor's window
+        on(Key::p, FreezeOrRun{});
+        on(Key::b, ShowToClass{ShowToClass::What::black});
+        on(Key::period, ShowToClass{ShowToClass::What::black});
+        on(Key::page_down, DoWithQuestions{DoWithQuestions::Wish::next, 0, ""});
+        on(Key::page_up, DoWithQuestions{DoWithQuestions::Wish::previous, 0, ""});
     } else if (screen == Screen::drills) {
         on(Key::escape, CloseDrills{});
         on(Key::d, CloseDrills{});

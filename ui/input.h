@@ -59,6 +59,9 @@ enum class Key {
     a,
     q,
     k,
+    b,
+    y,
+    z,
     count
 };
 
@@ -96,6 +99,10 @@ struct Wishes {
 
 // Moves the hands by the time since the last frame and says what they hold. `flap_count` limits flap.
 Wishes read_input(PilotHands& hands, const RawInput& raw, const Settings& settings, int flap_count);
+
+// The keys of the instructor before a class besides those of the hands: the clicker's, those that count
+// hands.
+Actions read_class_keys(const RawInput& raw);
 
 // The shortcuts of a screen that is read, not flown; what is focused answers to Tab, arrows and Enter itself.
 Actions read_shortcuts(const RawInput& raw, Screen screen);

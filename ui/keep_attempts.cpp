@@ -6,7 +6,8 @@
 namespace slopewise {
 namespace {
 
-bool is_flown_here(const App& app) { return app.flight && !app.flight->from_logbook; }
+// A class's flight is nobody's attempt.
+bool is_flown_here(const App& app) { return app.flight && !app.flight->from_logbook && !app.room.open; }
 
 }  // namespace
 

@@ -8,6 +8,7 @@
 #include "share/shared_lesson.h"
 #include "ui/lesson_editor_fields.h"
 #include "ui/lesson_editor_names.h"
+#include "ui/question_sets.h"
 
 namespace slopewise {
 namespace {
@@ -326,7 +327,8 @@ void do_with_lesson(App& app, const DoWithLesson& wish, Host& host) {
 }
 
 void take_in_lesson_texts(App& app, Host& host) {
-    for (const HostText& text : host.take_texts()) Desk{app, host}.arrive(text);
+    for (const HostText& text : host.take_texts())
+        if (!take_in_questions(app, text, host)) Desk{app, host}.arrive(text);
 }
 
 void leave_lesson_briefing(App& app) {

@@ -127,10 +127,11 @@ void choose_student(App& app, std::string_view name, Host& host) {
 }
 
 void export_student(App& app, Host& host) {
+    const std::vector<const IndexRow*> rows = rows_of(app.logbook, app.settings.student);
     std::vector<std::string> ids;
-    for (const IndexRow* row : rows_of(app.logbook, app.settings.student)) ids.push_back(row->id);
+    for (const IndexRow* row : rows) ids.push_back(row->id);
     export_attempts(app, "slopewise-" + file_part(app.settings.student) + ".jsonl",
-                    student_file_head(app.settings.student), ids, host);
+                    student_file_head(app.settings.student) + student_rows_line(rows), ids, host);
 }
 
 void import_file(App& app, Host& host) {

@@ -25,7 +25,7 @@ struct TakeIn {
     Logbook& book = app.logbook;
 
     void event(const StoreEvent& event) {
-        if (take_school_event(app, event, host)) return;
+        if (take_school_event(app, event, host) || take_class_table_event(app, event, host)) return;
         switch (event.kind) {
         case Kind::opened: return opened(event.texts);
         case Kind::refused: return refused(event.words);
@@ -41,6 +41,7 @@ struct TakeIn {
             return import_line(app, event.texts.empty() ? std::string_view{} : event.texts.front(), host);
         case Kind::import_failed: return fail_import(app, event.words);
         case Kind::import_ended: return end_import(app);
+        default: return;  // files for the class's table
         }
     }
 

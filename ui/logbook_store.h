@@ -21,7 +21,12 @@ struct StoreEvent {
         import_line,    // texts: one line of it, in order
         import_failed,  // words: why it cannot be read on
         import_ended,
-        exported,  // words: the file's name
+        exported,     // words: the file's name
+        file_began,   // words: the name of one of the files that were chosen to be looked at
+        file_lines,   // texts: its next lines, in order
+        file_failed,  // words: why it cannot be read on; the next file follows
+        file_ended,
+        files_ended,  // words: why there was none to read; empty mostly
     };
     Kind kind = Kind::opened;
     std::string id;
@@ -58,6 +63,14 @@ public:
     virtual void choose_import() = 0;
     // The next line is read only when the one before was taken in.
     virtual void next_import_line() = 0;
+
+    // Lets the user choose several files to be looked at, or a folder, of which those are read whose names
+    // end in .jsonl, in folders within it too. One file after the other. Answers for each file_began,
+    // file_lines, and file_ended or file_failed; then files_ended. Nothing is answered where the user chooses
+    // none.
+    virtual void choose_files(bool folder) = 0;
+    // The next lines are read only when those before were taken in.
+    virtual void next_file_lines() = 0;
 
     // What happened since the last call, written over `events`.
     virtual void take_events(std::vector<StoreEvent>& events) = 0;

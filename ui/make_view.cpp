@@ -2,8 +2,11 @@
 
 #include "drill/evidence.h"
 #include "ui/app.h"
+#include "ui/class_table_view.h"
+#include "ui/class_views.h"
 #include "ui/criteria_fields.h"
 #include "ui/drill_views.h"
+#include "ui/drive_class_link.h"
 #include "ui/estimate_view.h"
 #include "ui/logbook_views.h"
 #include "ui/mirror.h"
@@ -55,7 +58,7 @@ void make_view(const App& app, View& view) {
     case Screen::flight:
         if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
         view.edition = app.edition;
-        flight_view(*app.flight, app.settings, app.hands.peek(), app.clock.fraction(), view.flight);
+        flight_view(*app.flight, app.settings.display, app.hands.peek(), app.clock.fraction(), view.flight);
         view.display = shown_display(*app.flight, app.settings.display);
         flown_drill_view(app, view.flight);
         view.sound = sound_view(view.flight, app.settings);
@@ -91,6 +94,15 @@ void make_view(const App& app, View& view) {
     case Screen::own_lessons: own_lessons_view(app.lessons, app.catalog, view.own_lessons); break;
     case Screen::lesson_editor: view.lesson_editor = lesson_editor_view(app.lessons, app.catalog); break;
     case Screen::welcome: view.choice.student = app.settings.student; break;
+    case Screen::class_room:
+        class_picture_view(app, view);
+        class_room_view(app, view);
+        break;
+    case Screen::class_window:
+        class_picture_view(app, view);
+        class_window_view(app, view);
+        break;
+    case Screen::class_table: class_table_view(app, view.class_table); break;
     case Screen::lessons: lessons_view(app, view.lessons); break;
     case Screen::lesson_card: view.lesson_card = lesson_card_view(app); break;
     case Screen::arrived_lesson: view.arrived_lesson = arrived_lesson_view(app.lessons, app.catalog); break;

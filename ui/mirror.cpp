@@ -4,8 +4,11 @@
 #include <cmath>
 #include <string_view>
 
+#include "ui/class_table_view.h"
+#include "ui/class_views.h"
 #include "ui/debrief_mirror.h"
 #include "ui/drill_mirror.h"
+#include "ui/drive_class_link.h"
 #include "ui/format.h"
 #include "ui/lesson_editor_mirror.h"
 #include "ui/logbook_mirror.h"
@@ -195,6 +198,9 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     case Screen::lessons: text += lessons_text(view.lessons); break;
     case Screen::lesson_card: text += lesson_card_text(view.lesson_card); break;
     case Screen::arrived_lesson: text += arrived_lesson_text(view.arrived_lesson); break;
+    case Screen::class_room: class_room_text(view, text); break;
+    case Screen::class_window: class_window_text(view, text); break;
+    case Screen::class_table: class_table_text(view.class_table, text); break;
     case Screen::drills: text += drills_text(view.drills); break;
     case Screen::drill: text += drill_text(view.drill); break;
     case Screen::drill_result: text += drill_result_text(view.drill_result); break;
@@ -212,7 +218,8 @@ void make_mirror(Screen screen, const View& view, Mirror& mirror) {
     const DrillView& drill = view.drill;
     const bool drill_flies =
         screen == Screen::drill && (drill.stage == DrillView::Stage::told || drill.replayed);
-    if (screen == Screen::flight || screen == Screen::replay || drill_flies)
+    if (screen == Screen::flight || screen == Screen::replay || screen == Screen::class_room ||
+        (screen == Screen::class_window && view.class_picture.waiting.empty()) || drill_flies)
         instruments_text(view.flight, mirror.instruments);
     if (screen == Screen::replay) mirror.instruments.append("\nPosition ").append(view.replay.clock);
 }

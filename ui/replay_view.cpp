@@ -139,7 +139,7 @@ void replay_words(const ReplaySession& session, const Settings& settings, View& 
 }
 
 void replay_view(const ReplaySession& session, const Settings& settings, View& view) {
-    flight_view(session.seat, uncovered(settings), false, session.shown.blend, view.flight);
+    flight_view(session.seat, uncovered(settings).display, false, session.shown.blend, view.flight);
     if (session.flight.along_track) show_as_kept(session, view.flight);
     ReplayView& replay = view.replay;
     replay.now = replay_point(session.shown.point);

@@ -60,6 +60,29 @@ void begin_sharing(FlightSession& session) {
     offer_controls(sharing.control, sharing.due, session.attempt.tick);
 }
 
+std::string sharing_text(const FlightSession& session) {
+    const auto name = [](ControlShare share) { return control_share_names[static_cast<std::size_t>(share)]; };
+    const SharedFlight& sharing = session.sharing;
+    std::string text(name(sharing.control.share));
+    text.append(" ").append(name(sharing.due));
+    return sharing.control.waiting ? text + " waiting" : text;
+}
+
+void set_sharing(FlightSession& session, std::string_view text) {
+    SharedFlight& sharing = session.sharing;
+    const auto take = [&](ControlShare& share) {
+        const std::string_view word = text.substr(0, text.find(' '));
+        for (std::size_t i = 0; i < control_share_names.size(); ++i)
+            if (control_share_names[i] == word) share = static_cast<ControlShare>(i);
+        text.remove_prefix(std::min(text.size(), word.size() + 1));
+    };
+    take(sharing.control.share);
+    take(sharing.due);
+    sharing.control.waiting = text == "waiting" && !sharing.control.calls.empty();
+    if (sharing.control.share != ControlShare::both || sharing.due != ControlShare::both)
+        seat_partner(session);
+}
+
 bool waits_for_answer(const FlightSession& session) { return session.sharing.control.waiting; }
 
 void exchange_controls(FlightSession& session) {

@@ -30,6 +30,11 @@ Hands hands_of(ControlShare share);
 // Before the first tick: where the lesson gives only a part, it is offered, and the flight waits.
 void begin_sharing(FlightSession& session);
 
+// "power both waiting": what the student has, what is due to him, whether an offer waits for his answer; for
+// another window with the same flight, where it is set as far as it makes sense.
+std::string sharing_text(const FlightSession& session);
+void set_sharing(FlightSession& session, std::string_view text);
+
 // Offered and not yet answered: nothing moves.
 bool waits_for_answer(const FlightSession& session);
 

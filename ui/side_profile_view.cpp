@@ -27,6 +27,8 @@ void side_profile_words(const Scenario& scenario, SideProfileView& view) {
     std::sort(view.sector_deg.begin(), view.sector_deg.end());
     view.sectors.clear();
     for (int white = 0; white <= lights.pattern; ++white) view.sectors.push_back(picture_of(scenario, white));
+    view.calm.clear();
+    view.calm_words.clear();
     view.flown.clear();
     view.flown.reserve(roomy_s);
 }

@@ -32,7 +32,7 @@ void flight_words(const FlightSession& session, const Settings& settings, Flight
 
 // All the rest, written over what the view held, so that a steady frame takes no memory. `blend`: share of a
 // tick past the last whole one, for the picture only.
-void flight_view(const FlightSession& session, const Settings& settings, bool peek, double blend,
+void flight_view(const FlightSession& session, const Display& wanted, bool peek, double blend,
                  FlightView& view);
 
 // What the side profile shows whatever is flown, and the path as flown so far.

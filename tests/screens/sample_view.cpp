@@ -1,5 +1,6 @@
 #include "tests/screens/sample_view.h"
 
+#include "tests/screens/sample_class.h"
 #include "tests/screens/sample_drills.h"
 #include "tests/screens/sample_lessons.h"
 #include "tests/screens/sample_logbook.h"
@@ -366,6 +367,11 @@ View sample_view() {
     view.arrived_lesson = sample_arrived_lesson();
     view.lessons = sample_lessons();
     view.lesson_card = sample_lesson_card();
+    view.class_room = sample_class_room();
+    view.class_picture = sample_class_picture();
+    view.ask = sample_questions();
+    view.station = sample_station();
+    view.class_table = sample_class_table();
     view.drills = sample_drills();
     view.drill = sample_card();
     view.drill_result = sample_drill_result();

@@ -70,7 +70,7 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 24> screens{{{Screen::choices, "choices"},
+inline constexpr std::array<Place, 27> screens{{{Screen::choices, "choices"},
                                                 {Screen::stick_sense, "stick sense"},
                                                 {Screen::briefing, "briefing"},
                                                 {Screen::flight, "flight"},
@@ -93,7 +93,10 @@ inline constexpr std::array<Place, 24> screens{{{Screen::choices, "choices"},
                                                 {Screen::drill_result, "drill result"},
                                                 {Screen::welcome, "welcome"},
                                                 {Screen::lessons, "lessons"},
-                                                {Screen::lesson_card, "lesson card"}}};
+                                                {Screen::lesson_card, "lesson card"},
+                                                {Screen::class_room, "class room"},
+                                                {Screen::class_window, "class window"},
+                                                {Screen::class_table, "class table"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);

@@ -27,6 +27,8 @@ struct SilentStore : LogbookStore {
     void export_file(const std::string&, const std::string&, const std::vector<std::string>&) override {}
     void choose_import() override {}
     void next_import_line() override {}
+    void choose_files(bool) override {}
+    void next_file_lines() override {}
     void take_events(std::vector<StoreEvent>& events) override {
         events.clear();
         if (std::exchange(opening, false)) events.push_back({});

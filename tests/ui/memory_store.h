@@ -17,7 +17,9 @@ struct MemoryStore : LogbookStore {
     std::map<std::string, std::string> rows, attempts;
     std::map<std::string, std::vector<std::string>> journals;
     std::vector<StoreEvent> events;
-    std::vector<std::string> import_lines;  // what the user's file holds
+    std::vector<std::string> import_lines;                                      // what the user's file holds
+    std::vector<std::pair<std::string, std::vector<std::string>>> class_files;  // names, and their lines
+    bool folder_asked = false;
     std::string exported;
     std::string refusal;  // why it does not open
     bool full = false;
@@ -68,13 +70,35 @@ struct MemoryStore : LogbookStore {
         if (next_line_ >= import_lines.size()) return events.push_back({Kind::import_ended, "", "", {}});
         events.push_back({Kind::import_line, "", "", {import_lines[next_line_++]}});
     }
+    void choose_files(bool folder) override {
+        folder_asked = folder;
+        next_file_ = 0;
+        next_file();
+    }
+    // Two lines at a time.
+    void next_file_lines() override {
+        const std::vector<std::string>& lines = class_files[next_file_ - 1].second;
+        StoreEvent event{Kind::file_lines, "", "", {}};
+        for (int i = 0; i < 2 && next_file_line_ < lines.size(); ++i)
+            event.texts.push_back(lines[next_file_line_++]);
+        if (!event.texts.empty()) return events.push_back(std::move(event));
+        events.push_back({Kind::file_ended, "", "", {}});
+        next_file();
+    }
     void take_events(std::vector<StoreEvent>& taken) override {
         taken.clear();
         taken.swap(events);
     }
 
 private:
-    std::size_t next_line_ = 0;
+    void next_file() {
+        if (next_file_ >= class_files.size()) return events.push_back({Kind::files_ended, "", "", {}});
+        events.push_back({Kind::file_began, "", class_files[next_file_++].first, {}});
+        next_file_line_ = 0;
+        next_file_lines();
+    }
+
+    std::size_t next_line_ = 0, next_file_ = 0, next_file_line_ = 0;
 };
 
 }  // namespace slopewise::test

@@ -102,7 +102,7 @@ TEST_CASE("replay: the seat shows at every tick what the flight itself showed th
         tick_session(*app.flight, quantize(app.hands.at));
         FlightView view;
         flight_words(*app.flight, app.settings, view);
-        flight_view(*app.flight, app.settings, false, 1.0, view);
+        flight_view(*app.flight, app.settings.display, false, 1.0, view);
         live.push_back({view.scene.camera, view.instruments, view.lights.words});
     }
     open_replay(app, app.flight->recording, &app.flight->track);

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fstream>
+#include <functional>
 #include <iterator>
 #include <map>
 #include <optional>
@@ -171,6 +172,38 @@ public:
         tell({Kind::import_ended, "", "", {}});
     }
 
+    // The desktop has no window to choose files in: they lie in a folder of their own.
+    void choose_files(bool) override {
+        const files::path folder = folder_ / "class";
+        std::error_code error;
+        files::create_directories(folder, error);
+        looking_.clear();
+        for (const files::directory_entry& entry : files::recursive_directory_iterator(folder, error))
+            if (entry.path().extension() == ".jsonl") looking_.push_back(entry.path());
+        std::ranges::sort(looking_, std::greater<>());  // taken from the end
+        if (looking_.empty())
+            return tell({Kind::files_ended,
+                         "",
+                         "Put your students' files into " + folder.string() + ", then ask again.",
+                         {}});
+        next_file();
+    }
+
+    void next_file_lines() override {
+        constexpr std::size_t batch_bytes = std::size_t{1} << 20;
+        if (!looked_at_.is_open()) return;
+        StoreEvent event{Kind::file_lines, "", "", {}};
+        std::string line;
+        for (std::size_t bytes = 0; bytes < batch_bytes && std::getline(looked_at_, line);
+             bytes += line.size())
+            event.texts.push_back(line);
+        if (!event.texts.empty()) return tell(std::move(event));
+        looked_at_.close();
+        looked_at_.clear();
+        tell({Kind::file_ended, "", "", {}});
+        next_file();
+    }
+
     void take_events(std::vector<StoreEvent>& events) override {
         events.clear();
         events.swap(events_);
@@ -178,6 +211,18 @@ public:
 
 private:
     void tell(StoreEvent event) { events_.push_back(std::move(event)); }
+    void next_file() {
+        while (!looking_.empty()) {
+            const files::path path = std::move(looking_.back());
+            looking_.pop_back();
+            tell({Kind::file_began, "", path.filename().string(), {}});
+            looked_at_.open(path, std::ios::binary);
+            if (looked_at_.is_open()) return next_file_lines();
+            looked_at_.clear();
+            tell({Kind::file_failed, "", "cannot be read", {}});
+        }
+        tell({Kind::files_ended, "", "", {}});
+    }
     void tell_not_kept(const std::string& id) {
         tell({Kind::not_kept, id, "The folder " + folder_.string() + " cannot be written.", {}});
     }
@@ -194,7 +239,8 @@ private:
 
     files::path folder_, hand_over_;
     std::map<std::string, JournalFile> journals_;
-    std::ifstream importing_;
+    std::ifstream importing_, looked_at_;
+    std::vector<files::path> looking_;  // still to be looked at, the next at the end
     std::vector<StoreEvent> events_;
 };
 

@@ -47,7 +47,8 @@ constexpr std::pair<ImGuiKey, Key> keys[] = {
     {ImGuiKey_Q, Key::q},           {ImGuiKey_K, Key::k},
     {ImGuiKey_4, Key::four},        {ImGuiKey_5, Key::five},
     {ImGuiKey_6, Key::six},         {ImGuiKey_7, Key::seven},
-    {ImGuiKey_8, Key::eight},
+    {ImGuiKey_8, Key::eight},       {ImGuiKey_B, Key::b},
+    {ImGuiKey_Y, Key::y},           {ImGuiKey_Z, Key::z},
 };
 constexpr std::pair<ImGuiKey, Key> replay_keys[] = {
     {ImGuiKey_LeftArrow, Key::left},      {ImGuiKey_RightArrow, Key::right},

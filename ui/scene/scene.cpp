@@ -1,6 +1,7 @@
 #include "ui/scene/scene.h"
 
 #include <algorithm>
+#include <array>
 
 #include "ui/scene/airfield_lights.h"
 #include "ui/scene/cockpit.h"
@@ -27,13 +28,26 @@ struct Place {
     std::vector<PointLight> lights;
 };
 
-// A memory, not a state: it holds what the makers return for the runway.
+// As many as stand on one board before a class, and the flight's own.
+constexpr std::size_t places_kept = 4;
+
+// A memory, not a state: it holds what the makers return for the runways seen last.
 const Place& place_of(const RunwayView& runway) {
-    static Place place;
-    if (place.ground.fields.empty() || place.runway != runway) {
-        place = {runway, make_ground(runway), make_runway_picture(runway), make_airfield_lights(runway)};
+    static std::array<Place, places_kept> places;
+    static std::array<unsigned, places_kept> seen_at{};
+    static unsigned now = 0;
+    ++now;
+    std::size_t oldest = 0;
+    for (std::size_t i = 0; i < places_kept; ++i) {
+        if (!places[i].ground.fields.empty() && places[i].runway == runway) {
+            seen_at[i] = now;
+            return places[i];
+        }
+        if (seen_at[i] < seen_at[oldest]) oldest = i;
     }
-    return place;
+    places[oldest] = {runway, make_ground(runway), make_runway_picture(runway), make_airfield_lights(runway)};
+    seen_at[oldest] = now;
+    return places[oldest];
 }
 
 Painter painter_for(ImDrawList* list, ImVec2 min, ImVec2 max, const SceneView& scene) {

@@ -7,7 +7,8 @@
 
 namespace slopewise {
 
-// Fills the rectangle. The country is made when a runway is first seen and kept until another is.
+// Fills the rectangle. The country is made when a runway is first seen; those of the last four are
+// kept.
 void draw_scene(ImDrawList* list, ImVec2 min, ImVec2 max, const SceneView& scene);
 
 }  // namespace slopewise

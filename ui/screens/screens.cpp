@@ -47,6 +47,9 @@ Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     case Screen::welcome: return draw_welcome(view);
     case Screen::lessons: return draw_lessons(view, ui);
     case Screen::lesson_card: return draw_lesson_card(view);
+    case Screen::class_room: return draw_class_room(view, ui);
+    case Screen::class_window: return draw_class_window(view);
+    case Screen::class_table: return draw_class_table(view, just_opened);
     }
     return {};
 }

@@ -32,7 +32,10 @@ enum class Screen {
     drill_result,
     welcome,
     lessons,
-    lesson_card
+    lesson_card,
+    class_room,
+    class_window,
+    class_table
 };
 
 // What a screen remembers between frames that is nobody else's business.
@@ -71,6 +74,9 @@ Actions draw_drill_result(const View& view);
 Actions draw_welcome(const View& view);
 Actions draw_lessons(const View& view, UiState& ui);
 Actions draw_lesson_card(const View& view);
+Actions draw_class_room(const View& view, UiState& ui);
+Actions draw_class_window(const View& view);
+Actions draw_class_table(const View& view, bool just_opened);
 
 // Draws the screen named, over the whole window.
 Actions draw_screen(Screen screen, const View& view, UiState& ui);

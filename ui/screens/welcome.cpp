@@ -34,19 +34,28 @@ void beginnings(Column& page, Actions& actions) {
 }
 
 void all_else(Column& page, Actions& actions) {
-    constexpr std::array<ButtonWords, 6> ways{{{"All lessons", Weight::quiet, "S"},
+    constexpr std::array<ButtonWords, 5> ways{{{"All lessons", Weight::quiet, "S"},
                                                {"Drills", Weight::quiet, "D"},
                                                {"Choose an approach", Weight::quiet, "C"},
                                                {"Logbook", Weight::quiet, "L"},
-                                               {"Your own lessons", Weight::quiet, "K"},
                                                {"Screen and help", Weight::quiet, "H"}}};
     const int pressed = button_row(page, ways);
     if (pressed == 0) actions.emplace_back(OpenLessons{});
     if (pressed == 1) actions.emplace_back(OpenDrills{});
     if (pressed == 2) actions.emplace_back(GoToChoices{});
     if (pressed == 3) actions.emplace_back(OpenLogbook{});
-    if (pressed == 4) actions.emplace_back(OpenOwnLessons{});
-    if (pressed == 5) actions.emplace_back(OpenScreenAndHelp{});
+    if (pressed == 4) actions.emplace_back(OpenScreenAndHelp{});
+}
+
+void for_instructors(Column& page, Actions& actions) {
+    constexpr std::array<ButtonWords, 3> ways{{{"Teach a class", Weight::quiet, "T"},
+                                               {"A class in a table", Weight::quiet, "I"},
+                                               {"Your own lessons", Weight::quiet, "K"}}};
+    paragraph(page, TextSize::note, theme().colour.ink_soft, "For instructors");
+    const int pressed = button_row(page, ways);
+    if (pressed == 0) actions.emplace_back(OpenClassRoom{});
+    if (pressed == 1) actions.emplace_back(OpenClassTable{});
+    if (pressed == 2) actions.emplace_back(OpenOwnLessons{});
 }
 
 }  // namespace
@@ -66,6 +75,8 @@ Actions draw_welcome(const View& view) {
     beginnings(page, actions);
     gap(page, 1.5f);
     all_else(page, actions);
+    gap(page, 1);
+    for_instructors(page, actions);
     gap(page, 3);
     rule(page);
     gap(page, 1);

@@ -21,7 +21,8 @@ bool option_row(Column& column, const char* name, std::string_view about, bool c
     const Palette& c = theme().colour;
     const float indent = std::round(note_height() * 1.6f), padding = grid(0.5f);
     const float about_height = paragraph_height(TextSize::note, about, column.width - indent);
-    const float words_height = line_height(TextSize::note) + about_height;
+    const float name_height = paragraph_height(TextSize::note, name, column.width - indent, true);
+    const float words_height = name_height + about_height;
     const float height = std::max(44.0f, std::round(words_height + 2 * padding));
     const ImVec2 min{std::round(column.left), std::round(column.y)};
     const ImVec2 max{min.x + column.width, min.y + height};

@@ -52,11 +52,12 @@ void drag_with_mouse() {
     ImGui::SetScrollY(ImGui::GetScrollY() - ImGui::GetIO().MouseDelta.y);
 }
 
-void page_with_keys() {
+// The keys are the sheet's own whether it pages by them or not: else the focus would.
+void page_with_keys(bool pages) {
     const ImGuiID id = ImGui::GetID("pages");
-    const auto pressed = [id](ImGuiKey key) {
+    const auto pressed = [id, pages](ImGuiKey key) {
         ImGui::SetKeyOwner(key, id);
-        return ImGui::IsKeyPressed(key, id, ImGuiInputFlags_Repeat);
+        return ImGui::IsKeyPressed(key, id, ImGuiInputFlags_Repeat) && pages;
     };
     const float page = 0.85f * ImGui::GetWindowHeight();
     if (pressed(ImGuiKey_PageDown)) ImGui::SetScrollY(ImGui::GetScrollY() + page);
@@ -79,12 +80,12 @@ void scroll_hint(ImDrawList* list) {
     list->AddRectFilled({right - thickness, top}, {right, top + length}, theme().colour.rule, thickness / 2);
 }
 
-void end_window(const Column& page, float foot) {
+void end_window(const Column& page, float foot, bool pages = true) {
     ImGui::SetCursorScreenPos({page.left, page.y + foot - 1});
     ImGui::Dummy({1, 1});
     if (ImGui::GetScrollMaxY() > 0) {
         drag_with_mouse();
-        page_with_keys();
+        page_with_keys(pages);
         scroll_hint(page.list);
     }
     ImGui::End();
@@ -111,7 +112,9 @@ Column begin_sheet(const char* name) {
     return {list, std::round((size.x - width) / 2), width, sheet_margin() - ImGui::GetScrollY()};
 }
 
-void end_sheet(const Column& page) { end_window(page, sheet_margin()); }
+void end_sheet(const Column& page, bool pages_with_keys) {
+    end_window(page, sheet_margin(), pages_with_keys);
+}
 
 float slip_width(float wanted) {
     return std::min(wanted, ImGui::GetIO().DisplaySize.x - 2 * slip_margin() - grid(2));

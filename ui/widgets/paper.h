@@ -40,8 +40,9 @@ float measure(const Column& column);
 // margins.
 Column begin_sheet(const char* name);
 
-// Ends the sheet; what lies between the page's top and its `y` decides whether it scrolls.
-void end_sheet(const Column& page);
+// Ends the sheet; what lies between the page's top and its `y` decides whether it scrolls. Page Up, Page
+// Down, Home and End page through it, unless they have another meaning there.
+void end_sheet(const Column& page, bool pages_with_keys = true);
 
 // A smaller sheet laid in the middle of the window, for content of the given size; it scrolls when the window
 // is smaller.

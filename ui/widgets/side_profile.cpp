@@ -32,8 +32,35 @@ void draw_words(ImDrawList* list, const ProfilePanel& panel, const SideProfileVi
     text_at(list, {panel.min.x + grid(0.5f), panel.max.y - note_px() * 1.2f}, TextSize::note, c.ink_soft,
             words);
     text_right(list, {panel.max.x, panel.max.y + 1}, TextSize::note, c.ink_soft, "aim point");
-    std::snprintf(words, sizeof words, "%.0f NM", view.far_nm);
+    const bool whole = std::abs(view.far_nm - std::round(view.far_nm)) < 0.05;
+    std::snprintf(words, sizeof words, whole ? "%.0f NM" : "%.1f NM", view.far_nm);
     text_at(list, {panel.min.x, panel.max.y + 1}, TextSize::note, c.ink_soft, words);
+}
+
+// The same hands in calm air: a line of dots under the flown one, a ring where they are now, and in words
+// what became of them, above the near end, where paths are low.
+void draw_calm(ImDrawList* list, const ProfilePanel& panel, const SideProfileView& view) {
+    if (view.calm.empty()) return;
+    const Palette& c = theme().colour;
+    const float note = note_px(), dot = std::max(1.5f, note * 0.09f);
+    const auto place = [&](const ProfilePoint& p) {
+        return ImVec2{panel.x(std::clamp(p.distance_nm, -0.05, panel.far_nm)), panel.y_inside(p.height_ft)};
+    };
+    ImVec2 last{-1e6f, -1e6f};
+    for (const ProfilePoint& point : view.calm) {
+        const ImVec2 at = place(point);
+        if (std::hypot(at.x - last.x, at.y - last.y) < 5 * dot) continue;  // apart enough to be dots
+        list->AddCircleFilled(at, dot, c.ink);
+        last = at;
+    }
+    const ImVec2 now = place(view.calm.back());
+    const float ring = std::max(5.0f, note * 0.38f);
+    list->AddCircleFilled(now, ring, c.paper);
+    list->AddCircle(now, ring, c.ink, 0, std::max(1.5f, note * 0.11f));
+    const float words = text_extent(TextSize::note, view.calm_words).x;
+    list->AddCircle({panel.max.x - words - 2 * ring, panel.min.y + note * 0.6f}, ring, c.ink, 0,
+                    std::max(1.5f, note * 0.11f));  // which mark the words are about
+    text_right(list, {panel.max.x, panel.min.y}, TextSize::note, c.ink, view.calm_words);
 }
 
 }  // namespace
@@ -90,6 +117,7 @@ void draw_side_profile(ImDrawList* list, ImVec2 min, ImVec2 max, const SideProfi
     list->PushClipRect(min, max, true);
     draw_wedge(list, panel, view);
     draw_light_sectors(list, panel, view, lamp_px);
+    draw_calm(list, panel, view);
     draw_flown(list, panel, view.flown, note * 0.11f, c.ink,
                [](const ProfilePoint& p) { return p.height_ft; });
     list->AddLine({panel.min.x, panel.max.y}, panel.max, c.ink_soft, 1.0f);

@@ -1,0 +1,411 @@
+// A class asked through the program: put, frozen, counted, revealed, flown on, kept; sets written, handed
+// over and taken in.
+#include <string>
+
+#include "base/units.h"
+#include "data/read_lesson.h"
+#include "data/write_lesson.h"
+#include "record/recording.h"
+#include "tests/check.h"
+#include "tests/ui/test_host.h"
+#include "ui/app.h"
+#include "ui/ask_view.h"
+#include "ui/drive_asking.h"
+#include "ui/drive_class.h"
+#include "ui/make_view.h"
+#include "ui/question_sets.h"
+
+using namespace slopewise;
+using namespace slopewise::test;
+
+namespace {
+
+using Wish = DoWithQuestions::Wish;
+using Stage = AskShown::Stage;
+
+struct Classroom {
+    TestHost host;
+    App app = make_app(shipped(), host);
+    double wall_s = 100.0;
+
+    Classroom() {
+        apply(app, OpenClassRoom{}, host);
+        app.clock.due(wall_s, false);
+    }
+    AskDesk& desk() { return app.room.ask; }
+    const AskShown& shown() const { return app.room.shown.ask; }
+    void wish(Wish wish, int which = 0, const std::string& words = "") {
+        apply(app, DoWithQuestions{wish, which, words}, host);
+    }
+    void choose(const std::string& id) { wish(Wish::choose_set, 0, id); }
+    void next() { wish(Wish::next); }
+    // As frames of a thirtieth of a second.
+    void wait(double seconds) {
+        for (double left_s = seconds; left_s > 0.0; left_s -= 1.0 / 30.0) {
+            wall_s += 1.0 / 30.0;
+            advance_class(app, quantize(app.hands.at), wall_s);
+        }
+    }
+    // Asks the next one and waits until it is frozen.
+    void ask() {
+        next();
+        wait(chosen_question(app)->run_s + 1.0);
+        REQUIRE(app.flight->paused);
+    }
+    void count(int choice, int hands) {
+        for (int i = 0; i < hands; ++i) wish(Wish::count_hand, choice);
+    }
+    AskView panel() const {
+        AskView view;
+        ask_view(app, view);
+        return view;
+    }
+    std::string news() { return desk().news.empty() ? "" : desk().news.back(); }
+};
+
+std::string class_text(const AskShown& shown) {
+    std::string text;
+    ask_shown_text(shown, text);
+    return text;
+}
+
+bool has(const std::string& text, std::string_view words) { return text.find(words) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("asking: the clicker's one key asks, counts twice, reveals, flies on and asks the next") {
+    Classroom room;
+    room.choose("energy_states");
+    CHECK(room.panel().next == "Ask");
+    room.next();
+    CHECK(room.shown().stage == Stage::asked);
+    CHECK(room.shown().place == "Energy states: 1 of 6");
+    CHECK(room.shown().question == "High or low? Fast or slow?");
+    CHECK(!room.app.flight->paused);  // it moves first
+    CHECK(room.panel().next == "Freeze now");
+    room.wait(5.0);
+    CHECK(room.app.flight->paused);
+    CHECK(room.app.flight->attempt.tick == 480);  // four seconds of 120 ticks
+    room.count(0, 5);
+    room.count(1, 5);
+    CHECK(room.panel().next == "Talk it over, then count again");
+    room.next();
+    CHECK(room.shown().stage == Stage::discussed);
+    room.count(0, 9);
+    room.count(1, 1);
+    room.next();
+    CHECK(room.shown().stage == Stage::revealed);
+    CHECK(room.shown().choices[static_cast<std::size_t>(room.shown().right)] == "high and fast");
+    CHECK(room.panel().tally == "5 of 10 right at first, 9 of 10 after talking");
+    CHECK(room.panel().next == "Run on, 10 s");
+    const std::int64_t at = room.app.flight->attempt.tick;
+    room.next();
+    CHECK(room.shown().stage == Stage::none);
+    room.wait(11.0);
+    CHECK(room.app.flight->paused);
+    CHECK(room.app.flight->attempt.tick == at + 1200);
+    room.next();
+    CHECK(room.shown().place == "Energy states: 2 of 6");
+    room.wish(Wish::previous);
+    CHECK(room.shown().place == "Energy states: 1 of 6");
+}
+
+TEST_CASE("asking: before the reveal nothing that the class window is given says what is right") {
+    Classroom room;
+    for (const QuestionSet& set : room.app.catalog.question_sets) {
+        room.choose(set.id);
+        for (std::size_t i = 0; i < set.questions.size(); ++i) {
+            CAPTURE(set.id);
+            CAPTURE(i);
+            room.ask();
+            CHECK(room.shown().right == -1);
+            CHECK(room.shown().reveal == "");
+            CHECK(!has(class_text(room.shown()), "right"));
+            CHECK(!room.app.room.shown.names);           // they would say where the approach began
+            CHECK(has(room.panel().answer, "Right: "));  // the instructor knows
+            CHECK(room.panel().close == "");
+            room.next();
+            CHECK(has(class_text(room.shown()), ", right"));
+            CHECK(room.shown().reveal != "");
+            room.next();  // flown on
+        }
+    }
+}
+
+TEST_CASE(
+    "asking: what a question hides comes back with the reveal, and the path from the side only stays that "
+    "long") {
+    Classroom room;
+    RoomShown& shown = room.app.room.shown;
+    shown.covered.altimeter = true;  // as the instructor has it
+    room.choose("energy_states");
+    room.ask();
+    CHECK(!shown.lights);
+    CHECK(shown.dials);
+    CHECK(!shown.side_profile);
+    room.next();
+    CHECK(shown.lights);
+    CHECK(shown.side_profile);
+    CHECK(shown.names);
+    room.next();  // flown on
+    CHECK(shown.side_profile);
+    room.next();
+    CHECK(!shown.side_profile);
+    CHECK(!shown.lights);
+    room.wish(Wish::leave_set);
+    CHECK(shown.lights);
+    CHECK(!shown.side_profile);
+    CHECK(shown.covered.altimeter);
+    CHECK(!shown.covered.airspeed);
+    CHECK(shown.ask == AskShown{});
+}
+
+TEST_CASE("asking: a dark picture is lit by the next question, and a board gives way to the flight") {
+    Classroom room;
+    room.choose("energy_states");
+    room.app.room.shown.black = true;
+    room.app.room.shown.board.kind = BoardShown::Kind::stills;
+    room.next();
+    CHECK(!room.app.room.shown.black);
+    CHECK(room.app.room.shown.board.kind == BoardShown::Kind::flight);
+}
+
+TEST_CASE("asking: hands stay with the instructor until they are shown or it is revealed") {
+    Classroom room;
+    room.choose("stable_or_not");
+    room.ask();
+    room.count(0, 3);
+    CHECK(!has(class_text(room.shown()), "hands"));
+    room.wish(Wish::show_counts);
+    CHECK(has(class_text(room.shown()), "1 stable: continue: 3 hands"));
+    room.wish(Wish::show_counts);
+    CHECK(!has(class_text(room.shown()), "hands"));
+    room.wish(Wish::uncount_hand, 0);
+    room.next();
+    CHECK(has(class_text(room.shown()), "1 stable: continue: 2 hands, right"));
+}
+
+TEST_CASE("asking: whoever holds the controls, the approach comes to the freeze as its question says") {
+    Classroom room, calm;
+    for (Classroom* one : {&room, &calm}) one->choose("where_would_we_hit");
+    room.next();
+    calm.next();
+    room.app.hands.at.stick = 0.5;
+    room.app.hands.at.throttle = 1.0;
+    room.wait(7.0);
+    calm.wait(7.0);
+    CHECK(state_hash(room.app.flight->attempt) == state_hash(calm.app.flight->attempt));
+}
+
+TEST_CASE("asking: the control that was asked about is moved as it is flown on, and held") {
+    Classroom room;
+    room.choose("what_answers_first");
+    room.ask();
+    const double lever = positions_of(room.app.flight->attempt.controls).throttle;
+    room.next();
+    room.next();
+    room.wait(13.0);
+    // The step of 25 per cent, to a 16-bit step.
+    CHECK(std::abs(positions_of(room.app.flight->attempt.controls).throttle - (lever - 0.25)) < 1e-4);
+}
+
+TEST_CASE(
+    "asking: what is flown is what the lesson's own text gives, so that another window flies the same") {
+    Classroom room;
+    for (const QuestionSet& set : room.app.catalog.question_sets) {
+        CAPTURE(set.id);
+        room.choose(set.id);
+        room.ask();
+        const FlightSession& flight = *room.app.flight;
+        const std::string text = lesson_text(flight.scenario.lesson);
+        const Result<JsonNode> parsed = parse_json(text, "lesson");
+        const Result<Lesson> read = read_lesson(*parsed.value, "lesson");
+        REQUIRE(read.ok());
+        const Scenario there = scenario_of(room.app.catalog, *read.value);
+        Attempt again = begin_attempt(there);
+        while (again.tick < flight.attempt.tick) tick(there, again, quantize(there.start_trim.controls));
+        CHECK(state_hash(again) == state_hash(flight.attempt));
+    }
+}
+
+TEST_CASE(
+    "asking: answers are kept with their date, over another start of the program, and taken away as a "
+    "table") {
+    TestHost kept;
+    {
+        Classroom room;
+        room.choose("read_the_lights");
+        room.ask();
+        room.count(3, 2);
+        room.count(2, 1);
+        room.next();
+        if (room.shown().stage == Stage::discussed) room.next();
+        REQUIRE(room.shown().stage == Stage::revealed);
+        room.next();
+        room.ask();
+        room.next();  // nobody raised a hand: nothing is kept of that
+        kept.texts = room.host.texts;
+    }
+    Classroom room;
+    room.host.texts = kept.texts;
+    open_ask_desk(room.app, room.host);
+    REQUIRE(room.desk().tally.size() == 1);
+    CHECK(room.panel().kept == "1 answered question is kept.");
+    room.wish(Wish::save_tally);
+    CHECK(has(room.host.file,
+              "Read the lights,read_the_lights,1,lights,What do the lights say?,4,slightly low,1,2,\n"));
+    CHECK(has(room.host.file, ",3,on path,0,1,\n"));
+    room.wish(Wish::save_tally, 1);
+    CHECK(has(room.host.file, "class-answers.csv,hands_second,"));
+}
+
+TEST_CASE("asking: one's own copy is written, kept, handed over and taken in elsewhere") {
+    Classroom room;
+    room.choose("energy_states");
+    room.wish(Wish::edit);
+    CHECK(room.panel().editing);
+    CHECK(room.desk().chosen.starts_with("own-"));
+    room.wish(Wish::set_words, 1, "Monday's class");
+    room.wish(Wish::go_to, 1);
+    room.wish(Wish::set_words, 0, "Where is the energy?");
+    room.wish(Wish::move_up);
+    room.wish(Wish::go_to, 5);
+    room.wish(Wish::remove);
+    room.wish(Wish::done);
+    CHECK(room.panel().questions.size() == 5);
+    CHECK(room.panel().questions[0].words == "Where is the energy?");
+    CHECK(find_question_set(room.app.catalog, "energy_states")->questions.size() == 6);
+    room.wish(Wish::hand_over);
+
+    Classroom again;  // the same device, later
+    again.host.texts = room.host.texts;
+    open_ask_desk(again.app, again.host);
+    REQUIRE(again.desk().own.size() == 1);
+    CHECK(again.desk().own[0].title == "Monday's class");
+
+    Classroom other;  // another device
+    other.wish(Wish::take_in);
+    CHECK(other.host.asked_for_file);
+    CHECK(take_in_questions(other.app, {HostText::Kind::file, "monday.json", room.host.file}, other.host));
+    CHECK(other.news() == "Taken in: Monday's class.");
+    other.ask();
+    CHECK(other.shown().question == "Where is the energy?");
+    CHECK(other.shown().place == "Monday's class: 1 of 5");
+}
+
+TEST_CASE("asking: a bad file is refused by file, line, place and what is allowed, and changes nothing") {
+    Classroom room;
+    room.wish(Wish::take_in);
+    const std::string bad =
+        "{\"kind\": \"questions\", \"id\": \"x\", \"title\": \"X\",\n"
+        "\"questions\": [{\"asks\": \"stable\", \"stands\": {\"distance_nm\": 99}}]}";
+    CHECK(take_in_questions(room.app, {HostText::Kind::file, "x.json", bad}, room.host));
+    CHECK(room.news() == "x.json:2: /questions/0/stands/distance_nm is 99; allowed: 0.25 to 9.");
+    CHECK(room.desk().own.empty());
+    room.wish(Wish::take_in);
+    CHECK(take_in_questions(room.app, {HostText::Kind::file, "x.json", "{}"}, room.host));
+    CHECK(has(room.news(), "x.json:1:"));
+    CHECK(has(room.news(), "holds no questions; allowed: an object of the kind \"questions\""));
+    // A lesson that comes when no set is waited for is none of ours.
+    CHECK(
+        !take_in_questions(room.app, {HostText::Kind::file, "x.json", "{\"kind\": \"lesson\"}"}, room.host));
+    CHECK(!take_in_questions(room.app, {HostText::Kind::link, "", "x"}, room.host));
+}
+
+TEST_CASE("asking: damaged kept questions and answers are put aside, whole, and the good ones still read") {
+    Classroom first;
+    first.choose("energy_states");
+    first.wish(Wish::edit);
+    std::string text = first.host.texts[std::string(own_questions_key)];
+    const std::string damaged = text.replace(text.find("\"energy_state\""), 14, "\"energy_stat\"");
+    Classroom room;
+    room.host.texts[std::string(own_questions_key)] = damaged;
+    room.host.texts[std::string(class_tally_key)] = "{broken\n";
+    room.desk().news.clear();
+    open_ask_desk(room.app, room.host);
+    CHECK(room.host.texts[std::string(own_questions_key) + "-damaged-1"] == damaged);
+    CHECK(room.host.texts[std::string(class_tally_key) + "-damaged"] == "{broken\n");
+    CHECK(room.desk().news.size() == 2);
+}
+
+TEST_CASE("asking: a question about the approach as it stands begins a set of one's own, and asks about it") {
+    Classroom room;
+    room.app.room.ask.news.clear();
+    const double distance_m = observe(room.app.flight->scenario, room.app.flight->attempt).distance_m;
+    room.wish(Wish::add_here, static_cast<int>(QuestionKind::energy_state));
+    CHECK(room.panel().editing);
+    REQUIRE(room.desk().own.size() == 1);
+    room.wish(Wish::add_here, static_cast<int>(QuestionKind::moves_first) + 1);
+    CHECK(room.panel().questions.size() == 2);
+    CHECK(has(room.panel().questions[1].words, "Power down only"));
+    room.wish(Wish::done);
+    room.wish(Wish::go_to, 0);
+    room.wait(5.0);
+    CHECK(room.shown().stage == Stage::asked);
+    const double there_m = observe(room.app.flight->scenario, room.app.flight->attempt).distance_m;
+    CHECK(std::abs(there_m - distance_m) < 5.0);  // m, of four seconds' flight
+}
+
+TEST_CASE("asking: a set is deleted at the second press alone, and its last question never") {
+    Classroom room;
+    room.wish(Wish::add_here, 0);
+    room.wish(Wish::remove);
+    CHECK(room.panel().questions.size() == 1);
+    room.wish(Wish::remove_set);
+    CHECK(room.panel().asks_to_remove);
+    room.wish(Wish::go_to, 0);  // anything else takes it back
+    room.wish(Wish::remove_set);
+    CHECK(room.desk().own.size() == 1);
+    room.wish(Wish::remove_set);
+    CHECK(room.desk().own.empty());
+    CHECK(room.panel().set == -1);
+}
+
+TEST_CASE("asking: another window that takes the class over goes on with the question that it shows") {
+    Classroom lost;
+    lost.choose("stable_or_not");
+    lost.ask();
+    lost.count(0, 4);
+    Classroom room;
+    put_class_flight(room.app, lost.app.flight->scenario.lesson);
+    while (room.app.flight->attempt.tick < lost.app.flight->attempt.tick)
+        tick_session(*room.app.flight, quantize(room.app.flight->scenario.start_trim.controls));
+    room.app.room.shown = lost.app.room.shown;
+    take_up_asking(room.app, lost.desk().chosen);
+    CHECK(room.panel().next == "Reveal");
+    room.count(0, 1);
+    room.next();
+    CHECK(room.shown().stage == Stage::revealed);
+    CHECK(room.shown().choices[static_cast<std::size_t>(room.shown().right)] == "stable: continue");
+    CHECK(room.panel().tally == "5 of 5 right at first");
+    CHECK(room.app.room.shown.names);
+    // A set that is not here cannot be gone on with.
+    room.app.room.shown.ask.place = "Elsewhere: 1 of 3";
+    take_up_asking(room.app, lost.desk().chosen);
+    CHECK(room.shown() == AskShown{});
+}
+
+TEST_CASE("asking: leaving the class and coming back begins with nothing asked") {
+    Classroom room;
+    room.choose("energy_states");
+    room.ask();
+    apply(room.app, CloseClassRoom{}, room.host);
+    apply(room.app, OpenClassRoom{}, room.host);
+    CHECK(room.shown() == AskShown{});
+    CHECK(room.panel().set == -1);
+    CHECK(room.app.room.shown.lights);
+    room.next();  // who has chosen no set begins with the first
+    CHECK(room.shown().place == "Energy states: 1 of 6");
+}
+
+TEST_CASE("asking: the panel and the picture are told to a screen reader") {
+    Classroom room;
+    CHECK(has(make_view(room.app).mirror.screen,
+              "Choose a set of questions.\nEnergy states\nRead the lights\n"));
+    room.choose("read_the_lights");
+    room.ask();
+    const std::string text = make_view(room.app).mirror.screen;
+    CHECK(has(text, "Question, Read the lights: 1 of 6: What do the lights say?\n1 well high\n"));
+    CHECK(has(text, "For you alone. Right: 4, slightly low."));
+    CHECK(has(text, "Next: Reveal"));
+}
