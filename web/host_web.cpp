@@ -4,6 +4,7 @@
 
 #include "ui/platform/devices.h"
 #include "ui/platform/make_host.h"
+#include "web/class_channel_web.h"
 #include "web/store_web.h"
 
 extern "C" {
@@ -70,6 +71,7 @@ public:
     bool prefers_reduced_motion() override { return slopewise_prefers_reduced_motion() != 0; }
 
     LogbookStore& logbook() override { return *logbook_; }
+    ClassChannel& class_channel() override { return *class_channel_; }
 
     bool writes_by_finger() override { return slopewise_writes_by_finger() != 0; }
     std::optional<std::string> ask_text(std::string_view question) override {
@@ -112,6 +114,7 @@ public:
 private:
     bool refused_ = false;
     std::unique_ptr<LogbookStore> logbook_ = make_web_store();
+    std::unique_ptr<ClassChannel> class_channel_ = make_web_class_channel();
 };
 
 }  // namespace

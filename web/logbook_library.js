@@ -16,8 +16,6 @@ addToLibrary({
         chain: null, // of what was asked; made when it is opened, like the maps: Emscripten prints plain values only
         releases: null, // id -> lets the lock go
         pieces: null, // id -> number of the next piece
-        resume: null, // reads the next line of an import
-        longestLine: 33554432,
 
         tell: (kind, { id = "", words = "", texts = [] } = {}) => {
             slopewiseLogbook.events.push({ kind, id, words, texts });
@@ -138,35 +136,6 @@ addToLibrary({
                 if (book.releases.has(id) || held.includes(`slopewise-flight-${id}`)) continue;
                 book.tell("journal", { id, texts: await book.read("journal", (s) => s.getAll(book.journalOf(id))) });
             }
-        },
-
-        // Each line is handed on when the one before was taken in.
-        importFile: async (file) => {
-            const book = slopewiseLogbook;
-            book.tell("import_began", { words: file.name });
-            const clean = (line) => line.replace(/[\u0000\u001f]/g, "\ufffd").replace(/\r$/, "");
-            let rest = "";
-            const reader = file.stream().pipeThrough(new TextDecoderStream()).getReader();
-            const hand = (line) =>
-                new Promise((resolve) => {
-                    book.resume = resolve;
-                    book.tell("import_line", { texts: [clean(line)] });
-                });
-            for (;;) {
-                const { value, done } = await reader.read();
-                if (done) break;
-                const lines = value.split("\n");
-                lines[0] = rest + lines[0];
-                rest = lines.pop();
-                for (const line of lines) await hand(line);
-                if (rest.length > book.longestLine) {
-                    await reader.cancel();
-                    book.tell("import_failed", { words: "has a line of more than 32 MB: this is no file of Slopewise" });
-                    return;
-                }
-            }
-            if (rest !== "") await hand(rest);
-            book.tell("import_ended");
         },
     },
 
@@ -303,27 +272,6 @@ addToLibrary({
             },
             (error) => book.tell("not_loaded", { words: `The file could not be made (${error?.name ?? error}).` }),
         );
-    },
-
-    slopewise_store_choose_import__deps: ["$slopewiseLogbook"],
-    slopewise_store_choose_import: () => {
-        const chooser = document.createElement("input");
-        chooser.type = "file";
-        chooser.addEventListener("change", () => {
-            const file = chooser.files[0];
-            if (!file) return;
-            slopewiseLogbook
-                .importFile(file)
-                .catch((error) => slopewiseLogbook.tell("import_failed", { words: `cannot be read (${error?.name ?? error})` }));
-        });
-        chooser.click();
-    },
-
-    slopewise_store_next_import_line__deps: ["$slopewiseLogbook"],
-    slopewise_store_next_import_line: () => {
-        const resume = slopewiseLogbook.resume;
-        slopewiseLogbook.resume = null;
-        resume?.();
     },
 
     // The next event as one text, its parts between unit separators; null when there is none.

@@ -1,11 +1,11 @@
-// The browser's database behind the functions of logbook_library.js.
+// The browser's database behind the functions of logbook_library.js and files_library.js.
 #include "web/store_web.h"
 
 #include <array>
 #include <cstdlib>
 
 extern "C" {
-// logbook_library.js. Strings are UTF-8 and end with a zero.
+// logbook_library.js, files_library.js. Strings are UTF-8 and end with a zero.
 void slopewise_store_open();
 void slopewise_store_keep(const char* id, const char* row, const char* attempt);
 void slopewise_store_keep_row(const char* id, const char* row);
@@ -17,15 +17,18 @@ void slopewise_store_drop_journal(const char* id);
 void slopewise_store_export(const char* name, const char* head, const char* ids);  // ids: a line each
 void slopewise_store_choose_import();
 void slopewise_store_next_import_line();
+void slopewise_store_choose_files(int folder);
+void slopewise_store_next_file_lines();
 char* slopewise_store_take();  // to be freed; null: nothing happened
 }
 
 namespace slopewise {
 namespace {
 
-constexpr std::array<std::string_view, 13> kinds{
-    "opened",  "refused",      "kept",        "not_kept",      "loaded",       "not_loaded", "changed",
-    "journal", "import_began", "import_line", "import_failed", "import_ended", "exported"};
+constexpr std::array<std::string_view, 18> kinds{
+    "opened",   "refused",    "kept",         "not_kept",    "loaded",        "not_loaded",
+    "changed",  "journal",    "import_began", "import_line", "import_failed", "import_ended",
+    "exported", "file_began", "file_lines",   "file_failed", "file_ended",    "files_ended"};
 
 std::string take_part(std::string_view& rest) {
     const std::size_t end = rest.find('\x1f');
@@ -71,6 +74,8 @@ public:
     }
     void choose_import() override { slopewise_store_choose_import(); }
     void next_import_line() override { slopewise_store_next_import_line(); }
+    void choose_files(bool folder) override { slopewise_store_choose_files(folder ? 1 : 0); }
+    void next_file_lines() override { slopewise_store_next_file_lines(); }
 
     void take_events(std::vector<StoreEvent>& events) override {
         events.clear();

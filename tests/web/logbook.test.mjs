@@ -84,7 +84,7 @@ async function openLogbook(trainer) {
     await trainer.screen("Logbook. Student");
 }
 
-test("thirty tabs killed in flight: each flight is in the logbook, and at most its last second is lost", { timeout: 400000 }, async () => {
+test("thirty tabs killed in flight: each flight is in the logbook, and at most its last second is lost", { timeout: 900000 }, async () => {
     const hands = 5;
     const lost = [];
     const one = async (hand) => {
@@ -100,7 +100,7 @@ test("thirty tabs killed in flight: each flight is in the logbook, and at most i
                 };
             });
             await start(trainer);
-            await trainer.page.waitForFunction(() => window.secondsAsked >= 5, null, { timeout: 60000 });
+            await trainer.page.waitForFunction(() => window.secondsAsked >= 5, null, { timeout: 180000 });
             await wait(2500 * Math.random());
             const asked = await trainer.page.evaluate(() => window.secondsAsked);
             const dead = trainer.page;
@@ -174,7 +174,7 @@ test("a full device: it is said, a way out is offered, and what was kept stays a
     await trainer.press("Escape");
     await trainer.screen("Logbook. Student");
     const lines = readFileSync(await handedOver(trainer, "t"), "utf8").trim().split("\n");
-    assert.equal(lines.length, 3);
+    assert.equal(lines.length, 4); // whose it is, the rows of the list, two attempts
     assert.equal(lines.filter((line) => line === before.attempts[0]).length, 1);
     assert.deepEqual(trainer.errors, []);
     await trainer.context.close();
@@ -263,7 +263,7 @@ test("a damaged file, one of 100 MB, one of a newer version and one of something
     await openLogbook(trainer);
     const good = readFileSync(await handedOver(trainer, "t"), "utf8");
     const before = await database(trainer.page);
-    const [head, attempt] = good.split("\n");
+    const [head, , attempt] = good.split("\n");
     const write = (name, text) => {
         const file = path.join(folder, name);
         writeFileSync(file, text);
