@@ -5,7 +5,7 @@ addToLibrary({
     $slopewiseFiles: {
         resume: null, // reads the next line of an import
         resumeFiles: null, // reads the next lines of files to be looked at
-        batchLength: 1048576,
+        batchLength: 8388608, // characters
         lineTooLong: "has a line of more than 32 MB: this is no file of Slopewise",
         longestLine: 33554432,
 
@@ -45,19 +45,22 @@ addToLibrary({
             else book.tell("import_failed", { words: slopewiseFiles.lineTooLong });
         },
 
-        // Files to be looked at, one after the other. Attempts come in frames, so that a megabyte or so of lines is
-        // handed on at a time.
+        // Files to be looked at, one after the other. They are taken in by frames, so some megabytes of lines are handed on
+        // for each, whether of one file or of many.
         readFiles: async (files) => {
             const book = slopewiseLogbook;
+            let handed = 0; // since the last were taken in
             for (const file of files) {
                 book.tell("file_began", { words: file.webkitRelativePath || file.name });
                 let batch = [], length = 0;
-                const hand = () =>
-                    new Promise((resolve) => {
-                        slopewiseFiles.resumeFiles = resolve;
-                        book.tell("file_lines", { texts: batch });
-                        [batch, length] = [[], 0];
-                    });
+                const hand = async () => {
+                    book.tell("file_lines", { texts: batch });
+                    handed += length;
+                    [batch, length] = [[], 0];
+                    if (handed < slopewiseFiles.batchLength) return;
+                    await new Promise((resolve) => { slopewiseFiles.resumeFiles = resolve; });
+                    handed = 0;
+                };
                 try {
                     const whole = await slopewiseFiles.readLines(file, async (lines) => {
                         for (const line of lines) {

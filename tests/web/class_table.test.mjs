@@ -18,7 +18,7 @@ before(() => {
     execFileSync(path.join(root, "build/native/class_files"), [folder]);
 });
 
-test("thirty students' files give the table of the command line within a second of being read, and stay out of the logbook", async (t) => {
+test("thirty students' files give the table of the command line, and stay out of the logbook", async (t) => {
     const trainer = await site.open({ first: "start with lesson 1" });
     await trainer.press("i");
     await trainer.screen("A class in a table.");
@@ -27,11 +27,15 @@ test("thirty students' files give the table of the command line within a second 
     await wait(500); // until the browser has been told to ask us, not the user
     await trainer.press("Enter"); // the first thing to do: add files
     const chooser = await choosing;
-    const begun = Date.now();
+    await trainer.page.evaluate(() => {
+        window.changes = [];
+        const mirror = document.getElementById("mirror");
+        new MutationObserver(() => window.changes.push([performance.now(), mirror.textContent])).observe(mirror, { childList: true, characterData: true, subtree: true });
+    });
     await chooser.setFiles(files());
     await trainer.screen("30 students");
-    const took = Date.now() - begun;
-    t.diagnostic(`from choosing thirty files to their table: ${took} ms`);
+    const took = await trainer.page.evaluate(() => window.changes.find(([, text]) => text.includes("30 students"))[0] - window.changes[0][0]);
+    t.diagnostic(`from the first line read to the table of thirty files: ${Math.round(took)} ms`);
     await trainer.picture("class-table");
     const arrives = trainer.page.waitForEvent("download");
     await trainer.press("c"); // as CSV
