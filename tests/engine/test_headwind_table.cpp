@@ -56,6 +56,12 @@ TEST_CASE("headwind table: each stronger headwind asks for more power and more l
             CHECK(table[i].lever > table[i - 1].lever);
             CHECK(table[i].sink_mps < table[i - 1].sink_mps);
             CHECK(table[i].pitch_rad > table[i - 1].pitch_rad);
+            // The same path over the ground: sink is ground speed times its slope, in a pilot's units 5.31
+            // times it at 3 degrees (101.27 tan 3; "five times the ground speed" is common practice, no
+            // source).
+            const double path = exact::tan(scenario.surroundings.runway.lights.nominal_path_rad);
+            CHECK_NEAR(table[i].sink_mps, table[i].ground_speed_mps * path, 1e-9);
+            CHECK_NEAR(fpm_from_mps(table[i].sink_mps) / kt_from_mps(table[i].ground_speed_mps), 5.31, 0.01);
             // 5 kt less a little: the flatter way through the air is faster along the ground by 0.02 m/s.
             CHECK_NEAR(table[i - 1].ground_speed_mps - table[i].ground_speed_mps, mps_from_kt(5.0), 0.03);
         }

@@ -1,4 +1,4 @@
-// The question over the picture and the instructor's panel, drawn and pressed with no window.
+// The question under the picture and the instructor's panel, drawn and pressed with no window.
 #include <doctest/doctest.h>
 
 #include <array>

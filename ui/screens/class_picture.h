@@ -1,5 +1,5 @@
-// The picture as a class sees it: the flight or a board, and over it the question and the ink. The same in
-// the instructor's window and in the class window.
+// The picture as a class sees it: the flight or a board with the ink over it, and under it the question. The
+// same in the instructor's window and in the class window.
 #pragma once
 
 #include <imgui.h>
