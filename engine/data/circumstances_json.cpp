@@ -48,6 +48,7 @@ RecordedAids read_aids(Fields fields) {
     aids.covered = read_names(fields, "covered");
     aids.failed = read_names(fields, "failed");
     aids.partner_s = fields.number_or("partner_s", 0.0, {0.0, 1e5});
+    aids.lost_s = fields.number_or("lost_s", 0.0, {0.0, 1e5});
     fields.finish();
     return aids;
 }
@@ -80,6 +81,7 @@ Json aids_json(const RecordedAids& aids) {
     if (!aids.covered.empty()) json["covered"] = aids.covered;
     if (!aids.failed.empty()) json["failed"] = aids.failed;
     if (aids.partner_s > 0.0) json["partner_s"] = aids.partner_s;
+    if (aids.lost_s > 0.0) json["lost_s"] = aids.lost_s;
     return json;
 }
 

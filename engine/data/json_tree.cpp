@@ -1,5 +1,6 @@
 #include "data/json_tree.h"
 
+#include <cmath>
 #include <cstdio>
 #include <nlohmann/json.hpp>
 
@@ -7,6 +8,10 @@ namespace slopewise {
 namespace {
 
 constexpr std::size_t most_levels = 32;
+constexpr std::size_t most_keys = 300;  // of one object; each is compared with all before it
+constexpr std::size_t longest_key = 100;
+// 20 minutes of flight with the controls moved in every tick are 1.3 million; each takes about 100 bytes.
+constexpr std::size_t most_values = 2'000'000;
 constexpr std::size_t mebibyte = std::size_t{1} << 20;
 
 // Walks the text and counts the lines it has passed; the parser reads through it.
@@ -68,6 +73,11 @@ public:
     bool end_object() override { return close(); }
     bool end_array() override { return close(); }
     bool key(string_t& name) override {
+        if (name.size() > longest_key)
+            return fail("has a key of " + std::to_string(name.size()) + " bytes",
+                        std::to_string(longest_key));
+        if (open_.back().members.size() >= most_keys)
+            return fail("has an object of more than " + std::to_string(most_keys) + " keys", "");
         for (const auto& member : open_.back().members) {
             if (member.name == name) return fail("key \"" + name + "\" stands twice", "each key once");
         }
@@ -114,6 +124,8 @@ private:
         return attach(std::move(node));
     }
     bool attach(JsonNode node) {
+        if (++values_ > most_values)
+            return fail("holds more than " + std::to_string(most_values) + " values", "");
         if (open_.empty()) {
             root_ = std::move(node);
         } else if (open_.back().kind == JsonNode::Kind::object) {
@@ -129,6 +141,7 @@ private:
     std::vector<JsonNode> open_;
     std::vector<std::string> keys_;
     JsonNode root_;
+    std::size_t values_ = 0;
     std::vector<Problem> problems_;
 };
 
@@ -166,6 +179,7 @@ std::string json_text(const JsonNode& node) {
     case JsonNode::Kind::null: return "null";
     case JsonNode::Kind::boolean: return node.boolean ? "true" : "false";
     case JsonNode::Kind::number: {
+        if (node.number == 0.0) return std::signbit(node.number) ? "-0.0" : "0";  // "-0" is read as a whole 0
         char digits[40];
         std::snprintf(digits, sizeof digits, "%.17g", node.number);
         return digits;

@@ -39,7 +39,9 @@ constexpr Column columns[] = {{"tick", 0, most_ticks}, {"stick", -32767, 32767},
 // Collects problems of rows, which Fields cannot say: they are lists, not objects.
 class RowReader {
 public:
-    RowReader(const std::string& file, std::vector<Problem>& problems) : file_(file), problems_(problems) {}
+    // Rows stand before `end_tick`.
+    RowReader(const std::string& file, std::int64_t end_tick, std::vector<Problem>& problems)
+        : file_(file), end_tick_(end_tick), problems_(problems) {}
 
     void read(const JsonNode& list, Recording& recording) {
         for (std::size_t i = 0; i < list.items.size() && problems_.size() < most_problems; ++i) {
@@ -48,6 +50,10 @@ public:
             const auto tick = static_cast<std::int64_t>(value[0]);
             if (!recording.changes.empty() && tick <= recording.changes.back().tick) {
                 report(list.items[i], i, "is not later than the row before", "");
+                continue;
+            }
+            if (tick >= end_tick_) {
+                report(list.items[i], i, "is later than the recording", "a tick before /ticks");
                 continue;
             }
             Controls controls;
@@ -88,6 +94,7 @@ private:
     }
 
     const std::string& file_;
+    std::int64_t end_tick_;
     std::vector<Problem>& problems_;
 };
 
@@ -150,12 +157,15 @@ Result<Recording> read_recording(const JsonNode& node, const std::string& file) 
     }
     if (fields.has("circumstances"))
         recording.circumstances = read_circumstances(fields.object("circumstances"));
+    const std::size_t problems_before_ticks = problems.size();
     recording.ticks = static_cast<std::int64_t>(fields.integer("ticks", 0, static_cast<int>(most_ticks)));
+    const bool ticks_known = problems.size() == problems_before_ticks;
     if (!read_hex(fields.text("final_hash"), recording.final_hash))
         fields.report("final_hash", "is no hash", "16 hexadecimal digits");
     read_hashes(fields, recording);
     if (const JsonNode* rows = fields.raw("controls", JsonNode::Kind::list))
-        RowReader(file, problems).read(*rows, recording);
+        RowReader(file, ticks_known ? recording.ticks : most_recording_ticks, problems)
+            .read(*rows, recording);
     fields.finish();
     if (!problems.empty()) return failure<Recording>(std::move(problems));
     return success(std::move(recording));

@@ -32,6 +32,8 @@ std::string aids_sentence(const RecordedAids& aids) {
     std::string words = "Aids: " + (helped.empty() ? "none" : listed(helped)) + ".";
     if (aids.partner_s > 0.0)
         words += format_html(" The other pilot flew the student's part for %.0f s.", aids.partner_s);
+    if (aids.lost_s >= 1.0)
+        words += format_html(" The machine was too slow: %.0f s of the clock were not flown.", aids.lost_s);
     if (aids.lights_hidden) words += " The lights were hidden.";
     std::vector<std::string> covered = aids.covered;
     if (aids.airspeed_hidden && aids.covered.empty() && aids.failed.empty()) covered.push_back("airspeed");

@@ -90,7 +90,7 @@ std::vector<HtmlRow> minutes(const HandoutNumbers& numbers, const School& school
          "Picture black: " + key("B") +
              ". Each says one sentence to a neighbour. Hand out the numbers. The "
              "answers: <i>Take away (CSV)</i>. " +
-             press("Leave") + " " + key("Esc") + ".",
+             press("Leave") + " " + key("Bksp") + ".",
          "What will you look at first on your next final?"},
     };
 }

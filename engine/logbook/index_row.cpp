@@ -2,6 +2,7 @@
 
 #include <bit>
 #include <charconv>
+#include <cmath>
 #include <cstdio>
 
 #include "logbook/attempt_id.h"
@@ -38,7 +39,11 @@ public:
     std::string text() { return std::string(cell()); }
     std::int64_t whole() { return number<std::int64_t>(10); }
     bool flag() { return whole() != 0; }
-    double real() { return std::bit_cast<double>(number<std::uint64_t>(16)); }
+    double real() {
+        const auto value = std::bit_cast<double>(number<std::uint64_t>(16));
+        good_ = good_ && std::isfinite(value);
+        return value;
+    }
     template <class Choice>
     Choice one_of(std::size_t count) {
         const std::int64_t value = whole();

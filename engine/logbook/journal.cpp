@@ -62,7 +62,7 @@ std::optional<Recording::Change> read_change(std::string_view words) {
 // Adds a piece that goes on from the recording; false, with the recording as it was, when it is none.
 bool add_piece(Recording& recording, std::string_view text) {
     const std::optional<JournalPiece> piece = read_journal_piece(text);
-    if (!piece || piece->ticks < recording.ticks) return false;
+    if (!piece || piece->ticks < recording.ticks || piece->ticks > most_recording_ticks) return false;
     const auto seconds = static_cast<std::size_t>(piece->ticks / hash_interval_ticks);
     if (recording.hashes.size() + piece->hashes.size() != seconds || seconds == 0) return false;
     if (!piece->changes.empty() && piece->changes.front().tick < recording.ticks) return false;

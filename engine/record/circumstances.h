@@ -25,6 +25,7 @@ struct RecordedAids {
     bool airspeed_hidden = false;
     std::vector<std::string> covered, failed;  // instruments by name, at any time of the scored part
     double partner_s = 0.0;                    // the other pilot flew what the lesson gives to the student
+    double lost_s = 0.0;  // by the clock on the wall and not flown: the machine was too slow
 
     // Nothing showed the path that an aeroplane would not show, nor stood ready to: were help that did not
     // come counted as none, good attempts would count and poor ones would not. Only unaided attempts count in

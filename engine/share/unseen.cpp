@@ -6,6 +6,8 @@
 namespace slopewise {
 namespace {
 
+constexpr std::size_t most_told = 20;  // more of the same help nobody
+
 // The next character of UTF-8 that the JSON reader has found to be well formed; moves `at` past it.
 std::uint32_t next_character(std::string_view text, std::size_t& at) {
     const auto byte = [&](std::size_t i) {
@@ -38,6 +40,7 @@ bool has_unseen(std::string_view text) {
 
 void find_unseen(const JsonNode& node, const std::string& path, const std::string& from,
                  std::vector<Problem>& problems) {
+    if (problems.size() >= most_told) return;
     if (has_unseen(node.text))
         problems.push_back(
             {from, node.line, path, "has characters that cannot be seen", "letters and signs"});

@@ -9,7 +9,8 @@
 
 namespace slopewise {
 
-// Appends a problem for every text under the node that has control, format or direction characters.
+// Appends a problem for every text under the node that has control, format or direction characters, up to 20
+// in all.
 void find_unseen(const JsonNode& node, const std::string& path, const std::string& from,
                  std::vector<Problem>& problems);
 

@@ -130,7 +130,7 @@ TEST_CASE("cli: review names what is wrong in a recording, and its gates that we
     std::string ten;
     for (int i = 0; i < 10; ++i) ten += std::string(i > 0 ? "," : "") + "\"0000000000000000\"";
     text.replace(hashes + 10, end - hashes - 10, ten);
-    const std::size_t controls = text.find("\"controls\":["), late = text.find("[1201,", controls);
+    const std::size_t controls = text.find("\"controls\":["), late = text.find("[1200,", controls);
     text.replace(late - 1, text.rfind(']') - late + 1, "");
     std::ofstream(scratch("test_cli_bad.json")) << text;
     const cli::Outcome broken_off = slopewise_with({"review", scratch("test_cli_bad.json")});

@@ -44,6 +44,7 @@ Circumstances full() {
     c.aids.covered = {"airspeed", "altimeter"};
     c.aids.failed = {"vertical speed"};
     c.aids.partner_s = 7.5;
+    c.aids.lost_s = 3.25;
     c.estimate = Estimate{Estimate::Path::low, Estimate::Speed::fast, false};
     return c;
 }
@@ -69,6 +70,7 @@ TEST_CASE("circumstances: all of them come back, and those at their defaults are
     CHECK(aids.longest_peek_s == 1.5);
     CHECK(aids.magnifier);
     CHECK(aids.partner_s == 7.5);
+    CHECK(aids.lost_s == 3.25);
     CHECK(aids.covered == std::vector<std::string>{"airspeed", "altimeter"});
     CHECK(aids.failed == std::vector<std::string>{"vertical speed"});
     CHECK(again.circumstances.estimate->speed == Estimate::Speed::fast);

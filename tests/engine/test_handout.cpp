@@ -262,7 +262,7 @@ TEST_CASE("lesson plan: every button and key that it names stands on the class's
         else if (key == "P") CHECK(heard("p, FreezeOrRun"));
         else if (key == "Z") CHECK(heard("z, PutPanelAway"));
         else if (key == "G") CHECK(heard("g, GoAround"));
-        else if (key == "Esc") CHECK(heard("escape, CloseClassRoom"));
+        else if (key == "Bksp") CHECK(heard("backspace, CloseClassRoom"));
         else CHECK_MESSAGE(false, key);
     }
 }

@@ -119,3 +119,36 @@ TEST_CASE("json: 32 levels and a mebibyte are read, one more of either is not") 
     CHECK(problem_of("1" + std::string(most - 1, ' ')) == "parsed");
     CHECK(problem_of("1" + std::string(most, ' ')) == "x.json: is 1048577 bytes long; allowed: 1 MiB");
 }
+
+TEST_CASE("json: what would take long or much memory is refused: many keys, long ones, millions of values") {
+    const auto object_of = [](int keys) {
+        std::string text = "{\"k0\":0";
+        for (int i = 1; i < keys; ++i) text += ",\"k" + std::to_string(i) + "\":0";
+        return text + "}";
+    };
+    CHECK(problem_of(object_of(300)) == "parsed");
+    CHECK(problem_of(object_of(301)) == "x.json:1: has an object of more than 300 keys");
+    CHECK(problem_of("{\"" + std::string(100, 'k') + "\":0}") == "parsed");
+    CHECK(problem_of("{\"" + std::string(101, 'k') + "\":0}") ==
+          "x.json:1: has a key of 101 bytes; allowed: 100");
+    const auto list_of = [](std::size_t values) {
+        std::string text(2 * values + 1, '0');  // with the list itself one more
+        for (std::size_t i = 0; i < text.size(); i += 2) text[i] = ',';
+        text.front() = '[';
+        text.back() = ']';
+        return text;
+    };
+    constexpr std::size_t roomy = std::size_t{8} << 20;
+    CHECK(parse_json(list_of(1'999'999), "x.json", roomy).ok());
+    const Result<JsonNode> too_many = parse_json(list_of(2'000'000), "x.json", roomy);
+    REQUIRE(!too_many.ok());
+    CHECK(to_text(too_many.problems.front()) == "x.json:1: holds more than 2000000 values");
+}
+
+TEST_CASE("json: of a long text only the beginning is told, never half a letter of it") {
+    const std::string told = problem_of("\"" + std::string(400, 'x'));
+    CHECK(told == "x.json:1: is not JSON at \"\"" + std::string(283, 'x') + "...");
+    CHECK(problem_of("{" + std::string(200, ' ') + "\"") == "x.json:1: is not JSON at \"\"\"");
+    const std::string letters = to_text({"x", 0, "", std::string(299, 'x') + "\u00e9", ""});
+    CHECK(letters == "x: " + std::string(299, 'x') + "...");
+}

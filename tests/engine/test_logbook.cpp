@@ -1,5 +1,6 @@
 // The logbook's texts: an attempt, its row, its journal, a student's file. What comes back is what went in,
 // and nothing damaged passes for whole.
+#include <limits>
 #include <string>
 
 #include "data/recording_file.h"
@@ -135,6 +136,14 @@ TEST_CASE("logbook: a row comes back exactly, and another version's is made agai
     IndexRow odd = was;
     odd.student = "tab\there\nand there";
     CHECK(read_index_row(index_row_text(odd))->student == "tab here and there");
+    odd.row.path_rad.bias = std::numeric_limits<double>::quiet_NaN();
+    CHECK_FALSE(read_index_row(index_row_text(odd)));
+}
+
+TEST_CASE("logbook: a piece of a journal that says it goes on for longer than a flight may is left out") {
+    const Recording begun = begin_recording(shipped_scenario("final_calm").lesson);
+    const Result<Recording> read = read_journal({journal_head(begun), "h 1\nt 999999960\n"}, "journal");
+    CHECK((!read.ok() || read.value->ticks == 0));
 }
 
 TEST_CASE("logbook: a journal cut anywhere gives the flight up to its last whole second") {

@@ -31,6 +31,54 @@ TEST_CASE("clock: a stall owes a quarter of a second at most, a pause and a cloc
     CHECK(clock.due(95.105, true) == 12);
 }
 
+TEST_CASE("clock: however slow the frames, never more than 30 ticks are due, and the share of time says so") {
+    struct Row {
+        double frame_s, share;
+    };
+    // What is left of a frame's time is the quarter of a second that it may owe.
+    for (const Row& row : {Row{1.0 / 60.0, 1.0}, Row{0.2, 1.0}, Row{0.25, 1.0}, Row{0.4, 0.625},
+                           Row{0.5, 0.5}, Row{1.0, 0.25}, Row{4.0, 0.0625}}) {
+        CAPTURE(row.frame_s);
+        TickClock clock;
+        double wall_s = 10.0, lost_s = 0.0;
+        int ticks = 0;
+        clock.due(wall_s, true);
+        for (const double end_s = wall_s + 40.0; wall_s < end_s; wall_s += row.frame_s) {
+            const int due = clock.due(wall_s + row.frame_s, true);
+            CHECK(due <= 30);
+            ticks += due;
+            lost_s += clock.lost_s();
+        }
+        CHECK_NEAR(clock.share(), row.share, 1e-9);
+        CHECK(clock.slow() == (row.share < slow_below));
+        // Nothing is lost without being counted; a tick may still be owed.
+        CHECK_NEAR(ticks / 120.0 + lost_s, wall_s - 10.0, 1.0 / 120.0);
+    }
+}
+
+TEST_CASE("clock: one hiccup is not a slow machine, and neither is a sleep or a pause") {
+    TickClock clock;
+    double wall_s = 0.0;
+    const auto run = [&](double seconds, bool running = true) {
+        for (const double end_s = wall_s + seconds; wall_s < end_s;) clock.due(wall_s += 1.0 / 60.0, running);
+    };
+    run(10.0);
+    clock.due(wall_s += 0.5, true);
+    CHECK(clock.lost_s() > 0.2);
+    run(10.0);
+    CHECK_FALSE(clock.slow());
+    clock.due(wall_s += 300.0, true);
+    run(4.5);
+    CHECK_FALSE(clock.slow());
+    for (int i = 0; i < 20; ++i) clock.due(wall_s += 0.5, true);
+    CHECK(clock.slow());
+    run(0.1, false);
+    CHECK_FALSE(clock.slow());  // what is measured begins anew
+    for (int i = 0; i < 20; ++i) clock.due(wall_s += 0.5, true);
+    run(9.0);
+    CHECK_FALSE(clock.slow());  // as soon as it keeps up
+}
+
 TEST_CASE("recording: flown again it is the same flight, bit for bit") {
     for (const char* lesson : {"final_calm", "wind_gradient", "from_above"}) {
         const Scenario scenario = shipped_scenario(lesson);

@@ -176,6 +176,9 @@ TEST_CASE("recording files: what is wrong is told by its place, and nothing is t
           "x.json:1: /controls/1 has a bad stick; allowed: a whole number, -32767 to 32767");
     CHECK(problem_of(edited(text, "[700,", "[300,")) ==
           "x.json:1: /controls/2 is not later than the row before");
+    CHECK(problem_of(edited(text, "[700,", "[7000,")) ==
+          "x.json:1: /controls/2 is later than the recording; allowed: a tick before /ticks");
+    CHECK(problem_of(edited(text, "\"ticks\":1200", "\"ticks\":\"all\"")).starts_with("x.json:1: /ticks "));
     CHECK(problem_of(edited(text, "[700,", "[")) ==
           "x.json:1: /controls/2 is not a row of controls; allowed: 6 numbers");
     CHECK(problem_of(edited(text, "\"ticks\":1200", "\"ticks\":1320")) ==
