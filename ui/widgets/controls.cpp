@@ -90,6 +90,12 @@ void keep_arrows_from_focus() {
         ImGui::SetKeyOwner(key, sheet);
 }
 
+void let_keys_move_focus(bool on) {
+    ImGuiIO& io = ImGui::GetIO();
+    if (on) io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+    else io.ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
+}
+
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour) {
     const float away = std::max(3.0f, grid(0.375f));
     list->AddRect({min.x - away, min.y - away}, {max.x + away, max.y + away}, colour, corner() + away, 0,

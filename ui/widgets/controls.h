@@ -65,6 +65,10 @@ void hide_focus();
 // For this frame and the next the arrows move no focus: the sheet reads them itself.
 void keep_arrows_from_focus();
 
+// Whether Tab, arrows, Enter and the space bar go through a sheet. Not while it waits for any key at all;
+// what is focused stays so. The next screen has it on again.
+void let_keys_move_focus(bool on);
+
 // The ring round what the keyboard would press.
 void focus_ring(ImDrawList* list, ImVec2 min, ImVec2 max, ImU32 colour);
 
