@@ -30,7 +30,13 @@ addToLibrary({
     slopewise_watch_page: () => {
         document.addEventListener("visibilitychange", () => {
             if (document.hidden) slopewisePage.hidden = 1;
+            // A hidden page draws no frame that could silence it.
+            const context = Module["SDL2"]?.audioContext;
+            if (document.hidden) context?.suspend();
+            else context?.resume();
         });
+        // A page that is laid aside, as by a machine that goes to sleep, need not have been hidden before.
+        document.addEventListener("freeze", () => { slopewisePage.hidden = 1; });
         slopewisePage.takeLink();
         window.addEventListener("hashchange", slopewisePage.takeLink);
     },
@@ -73,6 +79,25 @@ addToLibrary({
         return hidden;
     },
 
+    slopewise_can_fill_screen: () => (document.fullscreenEnabled ? 1 : 0),
+
+    // The program asks a frame after the hand has let go. Some browsers take that for a wish of the hand and some do
+    // not: then it is done from within what the hand does next.
+    slopewise_toggle_full_screen: () => {
+        const toggle = () =>
+            document.fullscreenElement
+                ? document.exitFullscreen()
+                : document.documentElement.requestFullscreen({ navigationUI: "hide" });
+        const kinds = ["pointerup", "keyup"];
+        const next = () => {
+            for (const kind of kinds) window.removeEventListener(kind, next, true);
+            toggle().catch((error) => console.log(`full screen: ${error?.message ?? error}`));
+        };
+        toggle().catch(() => {
+            for (const kind of kinds) window.addEventListener(kind, next, true);
+        });
+    },
+
     slopewise_prefers_reduced_motion: () => (matchMedia("(prefers-reduced-motion: reduce)").matches ? 1 : 0),
 
     slopewise_writes_by_finger: () =>
@@ -108,6 +133,21 @@ addToLibrary({
         }
     },
 
+    // Everything of ours on this device: the kept texts, the logbook, what was stored to work without a network. Then
+    // the page begins anew. Another tab that holds the logbook lets it go (logbook_library.js).
+    slopewise_erase_all: () => {
+        const gone = (request) => new Promise((done) => (request.onsuccess = request.onerror = request.onblocked = done));
+        const erase = async () => {
+            for (const kept of [localStorage, sessionStorage])
+                for (const key of Object.keys(kept)) if (key.startsWith("slopewise")) kept.removeItem(key);
+            await gone(indexedDB.deleteDatabase("slopewise"));
+            if (!("caches" in window)) return;
+            for (const name of await caches.keys()) if (name.startsWith("slopewise")) await caches.delete(name);
+            for (const worker of (await navigator.serviceWorker?.getRegistrations()) ?? []) await worker.unregister();
+        };
+        erase().catch((error) => console.error(error)).finally(() => location.reload());
+    },
+
     slopewise_offer_file__deps: ["$UTF8ToString"],
     slopewise_offer_file: (name, mediaType, text) => {
         const blob = new Blob([UTF8ToString(text)], { type: UTF8ToString(mediaType) });
@@ -126,11 +166,5 @@ addToLibrary({
         call.lang = "en";
         speechSynthesis.cancel();
         speechSynthesis.speak(call);
-    },
-
-    slopewise_show_mirror__deps: ["$UTF8ToString"],
-    slopewise_show_mirror: (screen, instruments) => {
-        document.getElementById("mirror").textContent = UTF8ToString(screen);
-        document.getElementById("instruments").textContent = UTF8ToString(instruments);
     },
 });

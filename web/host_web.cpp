@@ -4,6 +4,7 @@
 
 #include "ui/platform/devices.h"
 #include "ui/platform/make_host.h"
+#include "ui/platform/window.h"
 #include "web/class_channel_web.h"
 #include "web/store_web.h"
 
@@ -17,6 +18,8 @@ void slopewise_speak(const char* words);
 int slopewise_take_hidden();  // 1: the page was hidden since the last call
 void slopewise_watch_page();
 int slopewise_prefers_reduced_motion();  // 1: the browser says so
+int slopewise_can_fill_screen();
+void slopewise_toggle_full_screen();
 int slopewise_writes_by_finger();
 char* slopewise_ask_text(const char* question);  // to be freed; null: the user wants none
 double slopewise_now_unix_ms();
@@ -25,7 +28,14 @@ void slopewise_choose_text_file();
 char* slopewise_take_text();     // kind, name and text between unit separators; to be freed; null: none came
 char* slopewise_page_address();  // to be freed
 void slopewise_copy_text(const char* words);
+void slopewise_erase_all();
 double slopewise_random();  // a whole number, 0 to 2^32 - 1
+// update_library.js
+void slopewise_watch_updates();
+int slopewise_take_update_waits();  // 1: a newer build waits, told once
+void slopewise_take_update();
+char* slopewise_build_id();  // to be freed
+void slopewise_open_licences();
 }
 
 namespace slopewise {
@@ -50,11 +60,18 @@ HostText text_of(std::string_view whole) {
 
 class WebHost : public Host {
 public:
-    WebHost() { slopewise_watch_page(); }
+    WebHost() {
+        slopewise_watch_page();
+        slopewise_watch_updates();
+    }
 
     std::vector<HostEvent> take_events() override {
         std::vector<HostEvent> events;
         if (slopewise_take_hidden() != 0) events.push_back(HostEvent::hidden);
+        if (slopewise_take_update_waits() != 0) events.push_back(HostEvent::update_waits);
+        if (picture_lost() != lost_)
+            events.push_back(lost_ ? HostEvent::picture_back : HostEvent::picture_lost);
+        lost_ = picture_lost();
         if (refused_) events.push_back(HostEvent::storage_failed);
         refused_ = false;
         return events;
@@ -65,10 +82,13 @@ public:
     }
 
     void save(std::string_view key, std::string_view text) override {
-        refused_ = slopewise_save(std::string(key).c_str(), std::string(text).c_str()) == 0;
+        if (slopewise_save(std::string(key).c_str(), std::string(text).c_str()) == 0) refused_ = true;
     }
 
     bool prefers_reduced_motion() override { return slopewise_prefers_reduced_motion() != 0; }
+
+    bool can_fill_screen() override { return slopewise_can_fill_screen() != 0; }
+    void toggle_full_screen() override { slopewise_toggle_full_screen(); }
 
     LogbookStore& logbook() override { return *logbook_; }
     ClassChannel& class_channel() override { return *class_channel_; }
@@ -103,6 +123,15 @@ public:
 
     void copy_text(std::string_view words) override { slopewise_copy_text(std::string(words).c_str()); }
 
+    std::string build_id() override { return taken(slopewise_build_id()); }
+    void take_update() override { slopewise_take_update(); }
+    std::string kept_where() override { return "this browser, on this device"; }
+    void erase_all() override { slopewise_erase_all(); }
+    bool open_licences() override {
+        slopewise_open_licences();
+        return true;
+    }
+
     void play(const SoundView& sound) override { slopewise::play(sound); }
 
     void speak(std::string_view words) override { slopewise_speak(std::string(words).c_str()); }
@@ -113,6 +142,7 @@ public:
 
 private:
     bool refused_ = false;
+    bool lost_ = false;  // the picture
     std::unique_ptr<LogbookStore> logbook_ = make_web_store();
     std::unique_ptr<ClassChannel> class_channel_ = make_web_class_channel();
 };

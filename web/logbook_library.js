@@ -102,10 +102,11 @@ addToLibrary({
         open: async () => {
             const book = slopewiseLogbook;
             book.db = await book.openDatabase();
-            book.db.onversionchange = () => {
+            book.db.onversionchange = ({ newVersion }) => {
                 book.db.close();
                 book.db = null;
-                book.tell("refused", { words: "A newer version of this page was opened in another tab. Load this one again." });
+                const words = newVersion === null ? "The logbook was erased." : "A newer version of this page was opened in another tab. Load this one again.";
+                book.tell("refused", { words });
             };
             book.db.onclose = () => {
                 book.db = null;

@@ -1,25 +1,52 @@
-// Prints what a visitor downloads: node web/measure.mjs [--limit BYTES] (exit 1 when brotli's total is over it).
-import { readdirSync, statSync } from "node:fs";
+// Prints what a visitor downloads: node web/measure.mjs [--limit BYTES] [--ratio LIMIT]
+//
+// Until the first screen, by file; then what is fetched afterwards to be there without a network; and, where the build has
+// it (tests/pages/empty_page.cpp), the same of a page with nothing but an empty Dear ImGui window, in the same shell. Exit 1
+// when brotli's total is over LIMIT bytes, or over RATIO times the empty page's.
+import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 
-const { values: options } = parseArgs({ options: { limit: { type: "string" } } });
-const site = fileURLToPath(new URL("../build/web/site", import.meta.url));
-const size = (name) => statSync(join(site, name)).size;
+import { compressed, programAt } from "./ship/program.mjs";
+import { neededAtStart, siteFiles } from "./ship/site.mjs";
 
-// The licences are shipped but fetched only by who reads them.
-const names = readdirSync(site).filter((name) => !/\.(br|gz)$/.test(name) && name !== "licences.txt");
-const rows = names.map((name) => ({ name, raw: size(name), gzip: size(`${name}.gz`), brotli: size(`${name}.br`) }));
-rows.sort((a, b) => b.raw - a.raw);
-const sum = (key) => rows.reduce((total, row) => total + row[key], 0);
-const total = { name: "all of it", raw: sum("raw"), gzip: sum("gzip"), brotli: sum("brotli") };
+const { values: options } = parseArgs({ options: { limit: { type: "string" }, ratio: { type: "string" } } });
+const built = fileURLToPath(new URL("../build/web", import.meta.url));
+const site = join(built, "site");
 
-const cell = (value) => String(value).padStart(10);
-console.log(`${"bytes".padEnd(16)}${["raw", "gzip", "brotli"].map(cell).join("")}`);
-for (const row of [...rows, total]) console.log(`${row.name.padEnd(16)}${[row.raw, row.gzip, row.brotli].map(cell).join("")}`);
+const sizesOf = (name, content) => {
+    const small = compressed(content);
+    return { name, raw: Buffer.byteLength(content), gzip: small[".gz"].length, brotli: small[".br"].length };
+};
+const sumOf = (name, rows) => ({ name, ...Object.fromEntries(["raw", "gzip", "brotli"].map((key) => [key, rows.reduce((total, row) => total + row[key], 0)])) });
+const print = ({ name, ...sizes }) => console.log(`${name.padEnd(32)}${Object.values(sizes).map((value) => String(value).padStart(10)).join("")}`);
 
-if (options.limit && total.brotli > Number(options.limit)) {
-    console.error(`The page is ${total.brotli} bytes as it is sent; the limit is ${options.limit}.`);
-    process.exit(1);
+const read = (name) => readFileSync(join(site, name));
+const [atStart, afterwards] = [true, false].map((start) =>
+    readdirSync(site).filter((name) => !/\.(br|gz)$/.test(name) && neededAtStart.includes(name) === start).map((name) => sizesOf(name, read(name))));
+atStart.sort((a, b) => b.raw - a.raw);
+const total = sumOf("the page, to its first screen", atStart);
+
+print({ name: "bytes", raw: "raw", gzip: "gzip", brotli: "brotli" });
+for (const row of [...atStart, total]) print(row);
+print(sumOf("afterwards, for no network", afterwards));
+const oneFile = join(built, "slopewise.html");
+if (existsSync(oneFile)) print({ name: "slopewise.html, the one file", raw: readFileSync(oneFile).length });
+
+const problems = [];
+if (options.limit && total.brotli > Number(options.limit)) problems.push(`The page is ${total.brotli} bytes as it is sent; the limit is ${options.limit}.`);
+
+const emptyPage = join(built, "empty_page");
+if (existsSync(`${emptyPage}.wasm`)) {
+    const files = siteFiles(programAt(emptyPage, ""));
+    const empty = sumOf("an empty Dear ImGui page", neededAtStart.map((name) => sizesOf(name, files[name])));
+    const ratio = total.brotli / empty.brotli;
+    print(empty);
+    console.log(`The page is ${ratio.toFixed(2)} times an empty Dear ImGui page, as both are sent.`);
+    if (options.ratio && !(ratio <= Number(options.ratio))) problems.push(`The limit is ${options.ratio} times an empty page.`);
+} else if (options.ratio) {
+    problems.push("There is no empty page to compare with: build the target empty_page.");
 }
+for (const problem of problems) console.error(problem);
+process.exit(problems.length > 0 ? 1 : 0);

@@ -8,6 +8,8 @@ import { join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 
+import { serverHeaders } from "./ship/policy.mjs";
+
 const { values: options } = parseArgs({
     options: {
         port: { type: "string" },
@@ -60,11 +62,11 @@ const server = createServer((request, response) => {
         return;
     }
     const headers = {
+        ...serverHeaders,
         "Cache-Control": "no-cache", // kept, but asked about each time: a rebuilt page is seen at once
         "Content-Type": found.type,
         ETag: found.tag,
         Vary: "Accept-Encoding",
-        "X-Content-Type-Options": "nosniff",
     };
     if (request.headers["if-none-match"] === found.tag) {
         response.writeHead(304, headers).end();
