@@ -43,6 +43,16 @@ if(SLOPEWISE_SANITIZE)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
+# Everything is told to libFuzzer, so that it sees which bytes lead somewhere new. A number that fits no integer is
+# undefined too, though clang does not count it among the rest.
+option(SLOPEWISE_FUZZ "Build for libFuzzer, stopping at the first memory error or undefined behaviour" OFF)
+if(SLOPEWISE_FUZZ)
+    set(fuzz_checks address,undefined,float-cast-overflow)
+    add_compile_options(-O1 -gline-tables-only -fno-omit-frame-pointer -fsanitize=fuzzer-no-link,${fuzz_checks}
+        -fno-sanitize-recover=all)
+    add_link_options(-fsanitize=${fuzz_checks} -fuse-ld=lld)
+endif()
+
 option(SLOPEWISE_COVERAGE "Count which lines and branches are run" OFF)
 
 # slopewise_compile_flags(TARGET): for our own code; libraries of others are left as they come.
