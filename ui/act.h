@@ -39,6 +39,8 @@ void act(App& app, const ExchangeControls& wish, Host& host);
 
 // act_settings.cpp
 void act(App& app, const ToggleSound& wish, Host& host);
+void act(App& app, const SetVolume& wish, Host& host);
+void act(App& app, const ToggleFullScreen& wish, Host& host);
 void act(App& app, const OpenScreenAndHelp& wish, Host& host);
 void act(App& app, const CloseScreenAndHelp& wish, Host& host);
 void act(App& app, const SetDisplay& wish, Host& host);
@@ -131,6 +133,21 @@ void act(App& app, const MoveInk& wish, Host& host);
 
 // act_class_window.cpp
 void act(App& app, const DoWithClassWindow& wish, Host& host);
+
+// act_keys.cpp
+void act(App& app, const OpenKeys& wish, Host& host);
+void act(App& app, const CloseKeys& wish, Host& host);
+void act(App& app, const DoWithKeys& wish, Host& host);
+
+// act_controllers.cpp
+void act(App& app, const OpenControllers& wish, Host& host);
+void act(App& app, const CloseControllers& wish, Host& host);
+void act(App& app, const DoWithController& wish, Host& host);
+
+// act_program.cpp
+void act(App& app, const OpenAbout& wish, Host& host);
+void act(App& app, const CloseAbout& wish, Host& host);
+void act(App& app, const DoWithProgram& wish, Host& host);
 
 // act_class_table.cpp
 void act(App& app, const OpenClassTable& wish, Host& host);

@@ -65,16 +65,27 @@ void act(App& app, const FlyOn&, Host&) {
 void act(App& app, const GoAround&, Host&) {
     if (app.room.open) take_all_at_station(app);
     if (app.flight && app.screen == Screen::flight) take_all_controls(*app.flight);
+    app.hands.held_so = {};
     app.hands.at.throttle = 1.0;
     app.hands.at.go_around = true;
 }
 void act(App& app, const MoveStick& wish, Host&) {
     app.hands.mouse_has_stick = wish.stick != 0.0;
     if (wish.stick != 0.0) app.hands.at.stick = wish.stick;
+    if (wish.stick != 0.0) mark(app.hands.used, wish.by_thumb ? Device::thumb_pads : Device::mouse);
 }
-void act(App& app, const SetThrottle& wish, Host&) { app.hands.at.throttle = wish.fraction; }
-void act(App& app, const SetFlap& wish, Host&) { app.hands.at.flap = wish.index; }
-void act(App& app, const SetTrim& wish, Host&) { app.hands.at.trim = wish.trim; }
+void act(App& app, const SetThrottle& wish, Host&) {
+    app.hands.at.throttle = wish.fraction;
+    mark(app.hands.used, wish.by_thumb ? Device::thumb_pads : Device::mouse);
+}
+void act(App& app, const SetFlap& wish, Host&) {
+    app.hands.at.flap = wish.index;
+    mark(app.hands.used, Device::mouse);
+}
+void act(App& app, const SetTrim& wish, Host&) {
+    app.hands.at.trim = wish.trim;
+    mark(app.hands.used, Device::mouse);
+}
 void act(App& app, const TouchPanel& wish, Host&) { app.hands.finger_peeks = wish.held; }
 void act(App& app, const CallHelp& wish, Host&) { app.hands.finger_calls_help = wish.held; }
 void act(App& app, const ExchangeControls&, Host&) {

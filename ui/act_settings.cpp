@@ -1,6 +1,8 @@
 // What is asked of the display, the sound, the criteria, the school and the sources.
 #include "ui/act.h"
 
+#include <algorithm>
+
 #include "data/school_file.h"
 #include "ui/criteria_fields.h"
 #include "ui/school_desk.h"
@@ -16,6 +18,11 @@ void act(App& app, const ToggleSound&, Host& host) {
     app.settings.sound = !app.settings.sound;
     keep_settings(app, host);
 }
+void act(App& app, const SetVolume& wish, Host& host) {
+    app.settings.volume = std::clamp(wish.share, 0.0, 1.0);
+    keep_settings(app, host);
+}
+void act(App&, const ToggleFullScreen&, Host& host) { host.toggle_full_screen(); }
 void act(App& app, const OpenScreenAndHelp&, Host&) {
     pause(app);
     app.hands.finger_peeks = app.hands.finger_calls_help = false;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "ui/class_wishes.h"
+#include "ui/device_wishes.h"
 #include "ui/display.h"
 #include "ui/view.h"
 
@@ -40,11 +41,13 @@ struct OpenSummary {};
 struct GoToChoices {};
 struct GoAround {};  // full power, and the decision is logged
 struct MoveStick {
-    double stick;
-};  // -1 pushed ... +1 pulled, from a mouse drag; 0 = let go
+    double stick;  // -1 pushed ... +1 pulled, from a drag; 0 = let go
+    bool by_thumb = false;
+};
 struct SetThrottle {
-    double fraction;
-};  // lever position 0 ... 1
+    double fraction;  // lever position 0 ... 1
+    bool by_thumb = false;
+};
 struct SetFlap {
     int index;
 };
@@ -236,8 +239,8 @@ using LessonsWish =
     std::variant<OpenLessons, CloseLessons, ChooseLesson, OpenLesson, FlyLesson, OpenFirstLesson, FlyNextRun,
                  OpenOwnLessons, CloseOwnLessons, SetLessonField, DoWithLesson, OpenDrills, CloseDrills,
                  OpenDrill, BeginDrill, AnswerCard, MovePlaceMark, DoWithDrill>;
-using Action =
-    std::variant<ChoicesWish, FlightWish, SettingsWish, DebriefWish, LogbookWish, LessonsWish, ClassWish>;
+using Action = std::variant<ChoicesWish, FlightWish, SettingsWish, DebriefWish, LogbookWish, LessonsWish,
+                            ClassWish, DeviceWish>;
 using Actions = std::vector<Action>;
 
 }  // namespace slopewise

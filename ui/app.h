@@ -7,14 +7,17 @@
 #include "lesson/approach_choice.h"
 #include "record/tick_clock.h"
 #include "ui/class_room.h"
+#include "ui/controller_desk.h"
 #include "ui/debrief_state.h"
 #include "ui/drill_desk.h"
 #include "ui/flight_session.h"
 #include "ui/host.h"
 #include "ui/input.h"
+#include "ui/key_desk.h"
 #include "ui/lesson_editor.h"
 #include "ui/logbook.h"
 #include "ui/logbook_choice.h"
+#include "ui/program_desk.h"
 #include "ui/replay_session.h"
 #include "ui/screens/screens.h"
 #include "ui/settings.h"
@@ -33,6 +36,7 @@ struct App {
     Screen home = Screen::choices;            // the first page or the choices, whichever was last seen
     Screen after_question = Screen::choices;  // where answering the stick question leads
     Screen after_help = Screen::choices;      // where closing "screen and help" leads
+    Screen after_about = Screen::choices;     // where closing "about" leads
     Screen after_sources = Screen::choices;   // where closing "where the numbers come from" leads
     int source_topic = 0;                     // 0: all of them
     DebriefState debrief;
@@ -42,13 +46,17 @@ struct App {
     std::vector<std::string> school_news;      // what became of it
     Screen after_replay = Screen::summary;     // where closing it leads
     UiState ui;
-    std::string notice;  // something the user should know; empty mostly
+    bool can_fill_screen = false;  // the window can take the whole screen
+    std::string notice;            // something the user should know; empty mostly
     Logbook logbook;
     LogbookChoice logbook_choice;
     LessonDesk lessons;  // one's own
     DrillDesk drills;
     SyllabusDesk syllabus;
     ClassRoom room;
+    KeyDesk keys;
+    ControllerDesk controllers;
+    ProgramDesk program;
     std::vector<StoreEvent> store_events;  // of this frame; its memory is used again
     Mirror mirror;                         // last told
     View view;                             // last shown; its memory is used again

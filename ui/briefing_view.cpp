@@ -2,6 +2,7 @@
 #include "lesson/briefing.h"
 #include "ui/format.h"
 #include "ui/input.h"
+#include "ui/key_meanings.h"
 #include "ui/school_desk.h"
 #include "ui/views.h"
 
@@ -80,8 +81,9 @@ BriefingView briefing_view(const Scenario& scenario, const Settings& settings) {
     view.keys = key_hints(settings);
     const bool shared = scenario.lesson.hands != Hands::both;
     // Those of this flight: starting again is for its end, handing over for where two share the controls.
-    std::erase_if(view.keys,
-                  [&](const KeyHint& hint) { return hint.key == "N M" || (hint.key == "C" && !shared); });
+    std::erase_if(view.keys, [&](const KeyHint& hint) {
+        return hint.meaning == key_meaning::again || (hint.meaning == key_meaning::exchange && !shared);
+    });
     return view;
 }
 

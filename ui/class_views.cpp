@@ -9,6 +9,7 @@
 #include "ui/drive_class.h"
 #include "ui/drive_class_link.h"
 #include "ui/format.h"
+#include "ui/keys_view.h"
 #include "ui/station_view.h"
 #include "ui/views.h"
 
@@ -59,6 +60,7 @@ void class_picture_view(const App& app, View& view) {
     if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
     view.edition = app.edition;
     flight_view(*app.flight, view.display, false, app.clock.fraction(), view.flight);
+    tell_what_is_held(app, view.flight);
     if (!app.room.shown.lights) {
         view.flight.scene.lamp_count = 0;
         view.flight.lights = {{}, false, "not shown"};

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "data/recording_file.h"
 #include "ui/flight_help.h"
 #include "ui/views.h"
 
@@ -26,7 +27,9 @@ bool has_moved(const FlightSession& session, const Controls& student) {
            now.flap != start.flap;
 }
 
+// A flight of twenty minutes is stopped there: more could not be read again, and would be lost.
 Events advance(FlightSession& session, const Controls& controls) {
+    if (session.attempt.tick >= most_recording_ticks) return {.came_to_rest = true};
     session.before = session.attempt.flight;
     const Events events = tick(session.scenario, session.attempt, controls);
     session.instruments = advance_instruments(session.instruments, session.attempt.flight);
@@ -35,6 +38,8 @@ Events advance(FlightSession& session, const Controls& controls) {
                            : std::max<std::int64_t>(session.stalling - 1, 0);
     if (session.peeking && session.attempt.end == End::none) ++session.peeks.back().ticks;
     advance_guidance(session);
+    if (session.attempt.end == End::none)
+        advance_gates(session.gates, wheel_height_m(session.scenario.aircraft, session.attempt.flight));
     record(session.recording, controls, session.attempt);
     extend(session.track, session.scenario, session.attempt, events);
     if (events.scoring_ended) review_session(session);
@@ -65,6 +70,7 @@ FlightSession begin_session(Scenario scenario, const Criteria& criteria, const H
     session.peeks.reserve(roomy_s);
     session.piece.reserve(8192);
     begin_sharing(session);
+    session.gates = begin_gates(wheel_height_m(session.scenario.aircraft, session.attempt.flight));
     return session;
 }
 
@@ -104,6 +110,7 @@ RecordedAids recorded_aids(const FlightSession& session) {
     aids.lamp_letters = used.lamp_letters;
     aids.lamp_shapes = used.lamp_shapes;
     aids.side_profile = used.side_profile;
+    aids.lost_s = session.lost_s;
     aids.lights_hidden = session.scenario.lesson.aids.lights == LessonAids::Lights::hidden;
     aids.partner_s = static_cast<double>(session.sharing.partner_ticks) * tick_s;
     aids.airspeed_hidden = used.covered.airspeed || used.failed.airspeed;
@@ -141,6 +148,7 @@ bool shows_side_profile(const FlightSession& session, const Display& display) {
 void watch(FlightSession& session, const Display& wanted, bool peek, bool calls_for_help) {
     const Display display = shown_display(session, wanted);
     watch_help(session, display, calls_for_help);
+    session.gates.height_shown = !display.covered.altimeter && !display.failed.altimeter;
     if (session.attempt.end != End::none) return;
     AidsUsed& aids = session.aids;
     aids.magnifier |= display.magnifier;

@@ -13,7 +13,9 @@
 #include "logbook/journal.h"
 #include "logbook/kept_attempt.h"
 #include "record/recording.h"
+#include "ui/devices_used.h"
 #include "ui/display.h"
+#include "ui/gate_chimes.h"
 #include "ui/shared_flight.h"
 
 namespace slopewise {
@@ -41,6 +43,9 @@ struct FlightSession {
     Criteria criteria;                       // what it is held to
     std::optional<ReviewedFlight> reviewed;  // from the end of scoring on
     bool paused = false;
+    std::string why_paused;  // when nobody asked for it; empty mostly
+    double lost_s = 0.0;     // of the scored part, by the clock on the wall: the machine was too slow
+    GateChimes gates;
     AidsUsed aids;
     std::vector<Peek> peeks;    // of the scored part
     bool peeking = false;       // the last of them goes on
@@ -57,6 +62,7 @@ struct FlightSession {
 
     SharedFlight sharing;  // who has which control
     bool acted = false;    // the student has moved a control
+    DevicesUsed devices;   // and by what, while scored
 
     // How far it is kept.
     std::string id;

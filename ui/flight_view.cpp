@@ -7,6 +7,7 @@
 #include "ui/flight_help.h"
 #include "ui/format.h"
 #include "ui/input.h"
+#include "ui/key_meanings.h"
 #include "ui/seat_scene.h"
 #include "ui/views.h"
 
@@ -96,9 +97,10 @@ void instruments_view(const FlightSession& session, const Display& display, cons
     view.stall_warning = session.stalling > 0 && !view.covered.stall_warning && !view.failed.stall_warning;
 }
 
-void caption_words(const FlightSession& session, const InstrumentsView& instruments, std::string& words) {
+void caption_words(const FlightSession& session, const InstrumentsView& instruments,
+                   const std::vector<KeyHint>& keys, std::string& words) {
     words.clear();
-    exchange_caption(session, words);
+    exchange_caption(session, key_meaning::key_for(keys, key_meaning::exchange, "C"), words);
     if (!words.empty() && !instruments.stall_warning) return;
     if (instruments.stall_warning) {
         words = "Stall warning: lower the nose";
@@ -161,7 +163,7 @@ void flight_words(const FlightSession& session, const Settings& settings, Flight
     view.setup = (kept_back ? "as you find it" : setup_words(session.scenario)) + ", " +
                  outlook_words(session.scenario.lesson.outlook) + ", " + view_words(settings.display) +
                  unaided_words(session.help.plan, settings.display);
-    view.keys = key_hints(settings);
+    view.keys = key_hints(settings, shown_display(session, settings.display).eyes_outside);
     view.caption.reserve(64);
     view.status.reserve(64);
     view.lights.words.reserve(32);
@@ -187,7 +189,7 @@ void flight_view(const FlightSession& session, const Display& wanted, bool peek,
     view.paused = session.paused;
     view.scored = session.attempt.end == End::none;
     view.status = status_words(session);
-    caption_words(session, view.instruments, view.caption);
+    caption_words(session, view.instruments, view.keys, view.caption);
     if (lights) light_picture(session.scenario, now.white_fraction, view.lights);
     else hide(view.lights);
     view.control = sharing_words(session);

@@ -17,6 +17,10 @@ namespace slopewise {
 enum class HostEvent {
     hidden,          // nobody can see the program now: the flight pauses
     storage_failed,  // a kept text could not be written
+    update_waits,    // a newer version is loaded and waits to be taken
+    picture_lost,    // nothing can be drawn for now
+    picture_back,
+    slow,  // the machine is too slow for the flight's time
 };
 
 // A text that came from outside: the page's own address, a file that was chosen.
@@ -64,6 +68,11 @@ public:
     virtual bool writes_by_finger() { return false; }
     virtual std::optional<std::string> ask_text(std::string_view /*question*/) { return std::nullopt; }
 
+    // The whole screen for the program, or no longer. A browser fills it from within what a hand just did: at
+    // once where it lets us, else when the hand next lets go.
+    virtual bool can_fill_screen() { return false; }
+    virtual void toggle_full_screen() {}
+
     // Hands a file to the user: a download, or a file beside the program.
     virtual void offer_file(std::string_view name, std::string_view media_type, std::string_view text) = 0;
 
@@ -78,6 +87,17 @@ public:
     // Puts words where they can be pasted from; where that is not allowed they are shown to be copied by
     // hand.
     virtual void copy_text(std::string_view words) = 0;
+
+    // Which build of the program this is, in eight letters and figures; empty where none was stamped.
+    virtual std::string build_id() { return {}; }
+    // Loads the newer version that waits: the program begins anew.
+    virtual void take_update() {}
+    // Where all of this is kept, in words: "this browser, on this device".
+    virtual std::string kept_where() { return "this program's memory"; }
+    // Everything kept on this device goes: settings, logbook, own lessons. The program begins anew.
+    virtual void erase_all() {}
+    // Shows the licences of every part that ships; false where there is nothing to show them in.
+    virtual bool open_licences() { return false; }
 
     // What is to be heard from now on.
     virtual void play(const SoundView& sound) = 0;

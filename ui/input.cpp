@@ -6,6 +6,7 @@
 
 #include "base/interpolate.h"
 #include "flight/dynamics.h"
+#include "ui/key_bindings.h"
 #include "ui/replay_keys.h"
 #include "ui/sources_view.h"
 
@@ -27,31 +28,13 @@ constexpr double lever_repeat_after_s = 0.3;
 constexpr double trim_rate_ps = 0.12;
 constexpr double longest_frame_s = 0.1;
 
-// A controller's axis: a dead zone about its centre, then gentle near it (expo), as common practice has it.
-constexpr double dead_zone = 0.06;
-constexpr double expo = 0.4;
-
-double shaped(double axis) {
-    const double size = std::abs(axis);
-    if (size <= dead_zone) return 0.0;
-    const double beyond = clamp((size - dead_zone) / (1.0 - dead_zone), 0.0, 1.0);
-    return std::copysign((1.0 - expo) * beyond + expo * beyond * beyond * beyond, axis);
-}
-
 double direction(const RawInput& raw, Key more, Key less) {
     return (raw.is_held(more) ? 1.0 : 0.0) - (raw.is_held(less) ? 1.0 : 0.0);
 }
 
 void move_stick(PilotHands& hands, const RawInput& raw, bool up_key_pushes, double dt_s) {
-    if (hands.mouse_has_stick) return;
+    if (hands.mouse_has_stick || hands.controller_has_stick) return;
     const double keys = direction(raw, Key::up, Key::down);
-    const double axis = shaped(raw.controller_stick.value_or(0.0));
-    if (axis != 0.0) hands.controller_has_stick = true;
-    if (keys != 0.0 || !raw.controller_stick) hands.controller_has_stick = false;
-    if (hands.controller_has_stick) {
-        hands.at.stick = axis;
-        return;
-    }
     const double pull = up_key_pushes ? -keys : keys;
     if (pull == 0.0) {
         hands.stick_held_s = 0.0;
@@ -78,6 +61,15 @@ void step_flap(PilotHands& hands, const RawInput& raw, int flap_count) {
     const int step = (raw.was_pressed(Key::f) ? 1 : 0) - (raw.was_pressed(Key::r) ? 1 : 0);
     const int flap = hands.at.flap + step;
     hands.at.flap = flap < 0 ? 0 : (flap >= flap_count ? flap_count - 1 : flap);
+}
+
+// Whether a key moves a control now.
+bool keys_fly(const RawInput& raw) {
+    constexpr std::array<Key, 10> keys{Key::up, Key::down, Key::e, Key::d, Key::x,
+                                       Key::f,  Key::r,    Key::u, Key::j, Key::g};
+    for (const Key key : keys)
+        if (raw.is_held(key) || raw.was_pressed(key)) return true;
+    return false;
 }
 
 // What each hand does changes places with what the other does on the keys opposite: stick and trim to the
@@ -116,18 +108,23 @@ void add_drill_shortcuts(const RawInput& raw, Actions& actions) {
 }  // namespace
 
 Wishes read_input(PilotHands& hands, const RawInput& given, const Settings& settings, int flap_count) {
-    const RawInput raw = for_hands(given, settings.school.stick_hand);
+    RawInput raw = for_hands(rebound(given, settings.keys), settings.school.stick_hand);
+    if (settings.keys.sticky) raw = stuck(hands.held_so, raw);
+    else hands.held_so = {};
     const double dt_s = clamp(raw.wall_s - hands.last_wall_s, 0.0, longest_frame_s);
     hands.last_wall_s = raw.wall_s;
+    const ControllerHolds holds = fly_by_controllers(hands, raw, settings.controllers, flap_count, dt_s);
+    if (keys_fly(raw)) mark(hands.used, Device::keyboard);
     move_stick(hands, raw, settings.up_key_pushes.value_or(true), dt_s);
     move_lever(hands, raw, dt_s);
     step_flap(hands, raw, flap_count);
-    hands.key_peeks = raw.is_held(Key::v);
-    hands.key_calls_help = raw.is_held(Key::a);
+    hands.key_peeks = raw.is_held(Key::v) || holds.look_in;
+    hands.key_calls_help = raw.is_held(Key::a) || holds.path_help;
     hands.at.trim = clamp(hands.at.trim + direction(raw, Key::u, Key::j) * trim_rate_ps * dt_s, -1.0, 1.0);
 
     Wishes wishes;
     wishes.controls = hands.at;
+    wishes.actions = controller_actions(raw.controllers, settings.controllers);
     if (raw.was_pressed(Key::g)) wishes.actions.emplace_back(GoAround{});
     if (raw.was_pressed(Key::p) || raw.was_pressed(Key::space) || raw.was_pressed(Key::escape))
         wishes.actions.emplace_back(TogglePause{});
@@ -139,13 +136,27 @@ Wishes read_input(PilotHands& hands, const RawInput& given, const Settings& sett
     return wishes;
 }
 
-Actions read_class_keys(const RawInput& raw) {
+RawInput without_class_keys(RawInput raw) {
+    constexpr std::array<Key, 19> own{Key::b,     Key::period, Key::z,       Key::l,        Key::i,
+                                      Key::v,     Key::y,      Key::w,       Key::o,        Key::one,
+                                      Key::two,   Key::three,  Key::four,    Key::five,     Key::six,
+                                      Key::seven, Key::eight,  Key::page_up, Key::page_down};
+    for (const Key key : own)
+        raw.held[static_cast<std::size_t>(key)] = raw.pressed[static_cast<std::size_t>(key)] = false;
+    return raw;
+}
+
+Actions read_class_keys(const RawInput& raw, const KeyBindings& bindings) {
     Actions actions;
+    const RawInput flown = rebound(without_class_keys(raw), bindings);
     const auto on = [&](Key key, const Action& action) {
         if (raw.was_pressed(key)) actions.emplace_back(action);
     };
-    on(Key::p, FreezeOrRun{});
-    on(Key::space, FreezeOrRun{});
+    const auto on_flying = [&](Key key, const Action& action) {
+        if (flown.was_pressed(key)) actions.emplace_back(action);
+    };
+    on_flying(Key::p, FreezeOrRun{});
+    on_flying(Key::space, FreezeOrRun{});
     on(Key::b, ShowToClass{ShowToClass::What::black});
     on(Key::period, ShowToClass{ShowToClass::What::black});  // which some clickers send
     on(Key::z, PutPanelAway{});
@@ -155,19 +166,19 @@ Actions read_class_keys(const RawInput& raw) {
     on(Key::y, DoWithBoard{DoWithBoard::Wish::reveal_labels});
     on(Key::w, DoWithClassWindow{DoWithClassWindow::Wish::open});
     on(Key::o, DoWithClassWindow{DoWithClassWindow::Wish::go_on_with});
-    on(Key::g, GoAround{});
-    on(Key::s, ToggleSound{});
-    on(Key::c, ExchangeControls{});
-    on(Key::n, RestartSame{});      // where it was put last
-    on(Key::m, RestartMirrored{});  // there on the other side of the path
-    on(Key::h, OpenScreenAndHelp{});
+    on_flying(Key::g, GoAround{});
+    on_flying(Key::s, ToggleSound{});
+    on_flying(Key::c, ExchangeControls{});
+    on_flying(Key::n, RestartSame{});      // where it was put last
+    on_flying(Key::m, RestartMirrored{});  // there on the other side of the path
+    on_flying(Key::h, OpenScreenAndHelp{});
     on(Key::page_down, DoWithQuestions{DoWithQuestions::Wish::next, 0, ""});
     on(Key::page_up, DoWithQuestions{DoWithQuestions::Wish::previous, 0, ""});
     constexpr std::array<Key, 8> numbers{Key::one,  Key::two, Key::three, Key::four,
                                          Key::five, Key::six, Key::seven, Key::eight};
     for (std::size_t i = 0; i < numbers.size(); ++i)
         on(numbers[i], DoWithQuestions{DoWithQuestions::Wish::count_hand, static_cast<int>(i), ""});
-    on(Key::escape, CloseClassRoom{});
+    on_flying(Key::backspace, CloseClassRoom{});  // not Escape, which clickers send to end a show
     return actions;
 }
 
@@ -247,6 +258,10 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::escape, CloseCriteria{});
     } else if (screen == Screen::school) {
         on(Key::escape, CloseSchool{});
+    } else if (screen == Screen::controllers) {
+        on(Key::escape, CloseControllers{});
+    } else if (screen == Screen::about) {
+        on(Key::escape, CloseAbout{});
     } else if (screen == Screen::logbook) {
         on(Key::escape, CloseLogbook{});
         on(Key::l, CloseLogbook{});
@@ -285,26 +300,6 @@ Actions read_shortcuts(const RawInput& raw, Screen screen) {
         on(Key::escape, GoToChoices{});
     }
     return actions;
-}
-
-std::vector<KeyHint> key_hints(const Settings& settings) {
-    const bool pushes = settings.up_key_pushes.value_or(true);
-    const bool left = settings.school.stick_hand == StickHand::left;
-    std::vector<KeyHint> hints{{left ? "E D" : "\u2191 \u2193",
-                                pushes ? "stick: nose down / nose up" : "stick: nose up / nose down"},
-                               {left ? "\u2191 \u2193" : "E D", "more / less power"},
-                               {left ? "J U" : "F R", "flap down / up a step"},
-                               {left ? "R F" : "U J", "trim nose up / down"},
-                               {"G", "go around: full power"},
-                               {"A", "hold: path help"},
-                               {"X", "close the throttle"},
-                               {"P H", "pause / screen and help"},
-                               {"N M", "same again / mirror start"},
-                               {"C", "hand over / take back control"},
-                               {"S", "sound on / off"}};
-    // Needed only while the panel is dark; then it is a key of the hands.
-    if (settings.display.eyes_outside) hints.insert(hints.begin() + 4, {"V", "hold: look at the panel"});
-    return hints;
 }
 
 }  // namespace slopewise

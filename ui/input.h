@@ -3,74 +3,29 @@
 #pragma once
 
 #include <array>
-#include <optional>
 
 #include "flight/controls.h"
 #include "ui/action.h"
+#include "ui/controller.h"
+#include "ui/controller_input.h"
+#include "ui/devices_used.h"
+#include "ui/fingers.h"
+#include "ui/keys.h"
 #include "ui/screens/screens.h"
 #include "ui/settings.h"
+#include "ui/sticky_keys.h"
 #include "ui/view.h"
 
 namespace slopewise {
-
-// The keys the program knows, named by their place on a common keyboard.
-enum class Key {
-    up,
-    down,
-    e,
-    d,
-    r,
-    f,
-    u,
-    j,
-    g,
-    x,
-    p,
-    s,
-    n,
-    m,
-    c,
-    o,
-    one,
-    two,
-    three,
-    four,
-    five,
-    six,
-    seven,
-    eight,
-    space,
-    escape,
-    h,
-    v,
-    w,
-    t,
-    left,
-    right,
-    comma,
-    period,
-    page_up,
-    page_down,
-    home,
-    end,
-    backspace,
-    l,
-    i,
-    a,
-    q,
-    k,
-    b,
-    y,
-    z,
-    count
-};
 
 struct RawInput {
     double wall_s = 0.0;  // a clock that never runs back
     std::array<bool, static_cast<std::size_t>(Key::count)> held{};
     std::array<bool, static_cast<std::size_t>(Key::count)> pressed{};  // went down since the last frame
+    char32_t gives = 0;  // the key that went down last, where it is best called by that (key_names.h)
 
-    std::optional<double> controller_stick;  // -1 pushed ... +1 pulled; empty: no controller
+    ControllerReadings controllers;
+    Fingers fingers{};
 
     bool is_held(Key key) const { return held[static_cast<std::size_t>(key)]; }
     bool was_pressed(Key key) const { return pressed[static_cast<std::size_t>(key)]; }
@@ -88,6 +43,11 @@ struct PilotHands {
 
     bool key_calls_help = false, finger_calls_help = false;
 
+    HeldSo held_so{};  // by sticky keys
+    ControllerMemory controllers{};
+    DevicesUsed used{};  // what has moved a control since the flight began
+    Fingers fingers{};
+
     bool calls_for_help() const { return key_calls_help || finger_calls_help; }
     bool peek() const { return key_peeks || finger_peeks; }
 };
@@ -101,13 +61,21 @@ struct Wishes {
 Wishes read_input(PilotHands& hands, const RawInput& raw, const Settings& settings, int flap_count);
 
 // The keys of the instructor before a class besides those of the hands: the clicker's, those that count
-// hands.
-Actions read_class_keys(const RawInput& raw);
+// hands. These are never rebound and come first; pausing, going around and the like are on the keys of
+// flying.
+Actions read_class_keys(const RawInput& raw, const KeyBindings& bindings = {});
+
+// What is left for the hands before a class.
+RawInput without_class_keys(RawInput raw);
 
 // The shortcuts of a screen that is read, not flown; what is focused answers to Tab, arrows and Enter itself.
 Actions read_shortcuts(const RawInput& raw, Screen screen);
 
-// The keys in words, in the sense the user chose.
-std::vector<KeyHint> key_hints(const Settings& settings);
+// The keys in words, in the sense the user chose, as they are bound; the one that looks in only with eyes
+// outside.
+std::vector<KeyHint> key_hints(const Settings& settings, bool eyes_outside);
+inline std::vector<KeyHint> key_hints(const Settings& settings) {
+    return key_hints(settings, settings.display.eyes_outside);
+}
 
 }  // namespace slopewise

@@ -1,5 +1,7 @@
 #include "ui/keep_attempts.h"
 
+#include <algorithm>
+
 #include "logbook/attempt_id.h"
 #include "ui/logbook_events.h"
 
@@ -13,12 +15,12 @@ bool is_flown_here(const App& app) { return app.flight && !app.flight->from_logb
 
 void begin_keeping(App& app, Host& host) {
     FlightSession& session = *app.flight;
-    const std::int64_t now_ms = host.now_unix_ms();
+    // A clock that stands before 1970 or after 2286 gives no name that sorts.
+    const std::int64_t now_ms = std::clamp<std::int64_t>(host.now_unix_ms(), 1, 9'999'999'999'999);
     session.id = attempt_id(now_ms, host.random());
     Circumstances& c = session.recording.circumstances;
     c.student = app.settings.student;
     c.started_unix_s = now_ms / 1000;
-    c.device = "keyboard";
     c.version = SLOPEWISE_VERSION;
 }
 
@@ -40,6 +42,7 @@ void keep_up(App& app, Host& host) {
 void keep_attempt(App& app, Host& host) {
     if (!is_flown_here(app)) return;
     FlightSession& session = *app.flight;
+    session.recording.circumstances.device = devices_words(session.devices);
     const KeptAttempt kept = kept_of(session);
     keep_whole(app, kept,
                session.reviewed ? *session.reviewed : review_kept(kept, session.scenario, session.criteria),

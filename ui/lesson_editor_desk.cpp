@@ -141,10 +141,13 @@ struct Desk {
             desk.trouble = to_text(link.problems.front()) + ".";
             return;
         }
-        const std::string address = host.page_address() + "#" + *link.value;
+        const std::string page = host.page_address();
+        const bool is_file = page.starts_with("file:");  // leads nowhere elsewhere, and names this machine
+        const std::string address = (is_file ? "" : page) + "#" + *link.value;
         host.copy_text(address);
-        tell("The link is copied: " + std::to_string(address.size()) +
-             " letters, the whole lesson. Whoever opens it flies the same.");
+        tell("The link is copied: " + std::to_string(address.size()) + " letters, the whole lesson. " +
+             (is_file ? "Put it behind the address of any page of Slopewise."
+                      : "Whoever opens it flies the same."));
     }
 
     void remove(const Lesson& lesson) {

@@ -66,7 +66,11 @@ void show(App& app, KeptAttempt attempt) {
 
 }  // namespace
 
-void open_attempt(App& app, std::string_view id, Host& host) { want(app, id, Logbook::After::show, host); }
+// What is flown now gives way to it, so it is kept as far as it came, before the other is asked for.
+void open_attempt(App& app, std::string_view id, Host& host) {
+    leave_attempt(app, host);
+    want(app, id, Logbook::After::show, host);
+}
 
 void replay_attempt(App& app, std::string_view id, Host& host) {
     want(app, id, Logbook::After::replay, host);

@@ -78,6 +78,10 @@ struct TakeIn {
     void refused(const std::string& words) {
         book.standing = Logbook::Standing::refused;
         tell_trouble(words + " You can fly; hand over what you want to keep before you close the page.");
+        // Whoever never opens the logbook is told as well.
+        if (app.notice.empty())
+            app.notice =
+                "Attempts are not kept here: hand them over from the logbook before you close the page.";
     }
 
     void kept(const std::string& id) {

@@ -1,17 +1,25 @@
 #include "ui/make_view.h"
 
+#include <algorithm>
+
 #include "drill/evidence.h"
+#include "ui/about_view.h"
 #include "ui/app.h"
 #include "ui/class_table_view.h"
 #include "ui/class_views.h"
+#include "ui/controllers_view.h"
 #include "ui/criteria_fields.h"
 #include "ui/drill_views.h"
 #include "ui/drive_class_link.h"
 #include "ui/estimate_view.h"
+#include "ui/format.h"
+#include "ui/keys_view.h"
 #include "ui/logbook_views.h"
 #include "ui/mirror.h"
+#include "ui/pads_view.h"
 #include "ui/replay_view.h"
 #include "ui/school_desk.h"
+#include "ui/sound_view.h"
 #include "ui/sources_view.h"
 #include "ui/syllabus_views.h"
 #include "ui/take_away.h"
@@ -26,10 +34,15 @@ const std::vector<std::string> cautions{
     "Your flight manual, your instructor and the local rules come first.",
 };
 
-SoundView sound_view(const FlightView& flight, const Settings& settings) {
-    const InstrumentsView& shown = flight.instruments;
-    return {settings.sound && !flight.paused && !flight.waits_for_answer, shown.power_percent / 100.0,
-            shown.airspeed_kt, shown.stall_warning};
+// What the flight says when it has nothing more pressing to say.
+void quiet_captions(const App& app, FlightView& flight) {
+    const FlightSession& session = *app.flight;
+    if (session.paused && !session.why_paused.empty()) flight.caption = session.why_paused;
+    if (!flight.caption.empty() || session.paused) return;
+    gate_caption(session.gates, flight.caption);
+    if (!flight.caption.empty() || !app.clock.slow()) return;
+    flight.caption.append("This machine is too slow: time runs at ");
+    flight.caption.append(number_words(std::max(0.1, app.clock.share()), 1));
 }
 
 }  // namespace
@@ -37,6 +50,8 @@ SoundView sound_view(const FlightView& flight, const Settings& settings) {
 void make_view(const App& app, View& view) {
     view.caution = cautions;
     view.version = SLOPEWISE_VERSION;
+    if (!app.program.build_id.empty()) view.version.append(", build ").append(app.program.build_id);
+    view.about.update_waits = app.program.update_waits;
     view.display = app.settings.display;
     view.notice = app.notice;
     view.sound = {};
@@ -59,9 +74,12 @@ void make_view(const App& app, View& view) {
         if (view.edition != app.edition) flight_words(*app.flight, app.settings, view.flight);
         view.edition = app.edition;
         flight_view(*app.flight, app.settings.display, app.hands.peek(), app.clock.fraction(), view.flight);
+        tell_what_is_held(app, view.flight);
         view.display = shown_display(*app.flight, app.settings.display);
         flown_drill_view(app, view.flight);
-        view.sound = sound_view(view.flight, app.settings);
+        pads_view(app, view.flight.pads);
+        quiet_captions(app, view.flight);
+        view.sound = sound_view(*app.flight, view.flight.instruments.stall_warning, app.settings);
         break;
     case Screen::summary:
         view.summary = summary_view(*app.flight, app.debrief);
@@ -75,6 +93,8 @@ void make_view(const App& app, View& view) {
     case Screen::criteria: view.criteria = criteria_view(app.settings.school.criteria); break;
     case Screen::screen_and_help:
         view.screen_and_help = screen_and_help_view(app.settings, app.after_help == Screen::flight);
+        view.screen_and_help.can_fill_screen = app.can_fill_screen;
+        view.sound = chosen_sound(app.settings);
         break;
     case Screen::replay:
         if (view.edition != app.edition) replay_words(*app.replay, app.settings, view);
@@ -103,6 +123,9 @@ void make_view(const App& app, View& view) {
         class_window_view(app, view);
         break;
     case Screen::class_table: class_table_view(app, view.class_table); break;
+    case Screen::keys: keys_view(app, view.keys); break;
+    case Screen::controllers: controllers_view(app, view.controllers); break;
+    case Screen::about: about_view(app, view.about); break;
     case Screen::lessons: lessons_view(app, view.lessons); break;
     case Screen::lesson_card: view.lesson_card = lesson_card_view(app); break;
     case Screen::arrived_lesson: view.arrived_lesson = arrived_lesson_view(app.lessons, app.catalog); break;

@@ -4,12 +4,16 @@
 #include <cmath>
 #include <string_view>
 
+#include "ui/about_view.h"
 #include "ui/class_table_view.h"
 #include "ui/class_views.h"
+#include "ui/controllers_view.h"
 #include "ui/debrief_mirror.h"
 #include "ui/drill_mirror.h"
 #include "ui/drive_class_link.h"
 #include "ui/format.h"
+#include "ui/key_meanings.h"
+#include "ui/keys_view.h"
 #include "ui/lesson_editor_mirror.h"
 #include "ui/logbook_mirror.h"
 #include "ui/sources_view.h"
@@ -56,14 +60,25 @@ void path_help_text(const PathHelpView& help, std::string& text) {
 }
 
 // In flight the words are written into the memory of the last frame's.
+void pads_text(const PadsView& pads, std::string& text) {
+    if (!pads.shown()) return;
+    text.append(pads.stick_left ? "Thumb pads: the stick at the left, power at the right. "
+                                : "Thumb pads: power at the left, the stick at the right. ");
+    text.append(pads.up_pushes ? "Thumb up: nose down.\n" : "Thumb up: nose up.\n");
+}
+
 void flight_text(const FlightView& flight, std::string& text) {
     text.append("Flying. ").append(flight.setup).append("\n");
     if (flight.paused) text.append("Paused.\n");
     if (flight.drill.there())
         text.append(flight.drill.share).append("\n").append(flight.drill.task).append("\n");
-    if (flight.panel_dark) text.append("The panel is dark: hold V to look at it.\n");
+    if (flight.panel_dark)
+        text.append("The panel is dark: hold ")
+            .append(key_meaning::look_in_key(flight.keys))
+            .append(" to look at it.\n");
     if (!flight.control.empty()) text.append(flight.control).append(".\n");
     path_help_text(flight.scene.path_help, text);
+    if (!flight.paused) pads_text(flight.pads, text);
     text.append(flight.status).append("\n").append(flight.caption);
 }
 
@@ -156,6 +171,7 @@ std::string screen_and_help_text(const View& view) {
     text += "Screen width: " + number_words(d.screen_width_cm) +
             " cm\nViewing distance: " + number_words(d.viewing_distance_cm) + " cm\n" +
             view.screen_and_help.true_size + "\n";
+    text += on_off("Sound", view.sound.audible) + "Volume: " + percent_words(view.sound.volume) + "\n";
     for (const std::string& line : view.screen_and_help.help) text += line + "\n";
     for (const KeyHint& hint : view.screen_and_help.keys) text += hint.key + ": " + hint.meaning + "\n";
     return text;
@@ -173,6 +189,8 @@ std::string school_text(const SchoolView& school) {
 }
 
 void screen_text(Screen screen, const View& view, std::string& text) {
+    if ((screen == Screen::welcome || screen == Screen::choices) && view.about.update_waits)
+        text.append(update_words).append(".\n");
     if (!view.notice.empty()) text.append(view.notice).append("\n");
     switch (screen) {
     case Screen::choices: text += choices_text(view); break;
@@ -201,6 +219,9 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     case Screen::class_room: class_room_text(view, text); break;
     case Screen::class_window: class_window_text(view, text); break;
     case Screen::class_table: class_table_text(view.class_table, text); break;
+    case Screen::keys: text += keys_text(view.keys); break;
+    case Screen::controllers: text += controllers_text(view.controllers); break;
+    case Screen::about: text += about_text(view); break;
     case Screen::drills: text += drills_text(view.drills); break;
     case Screen::drill: text += drill_text(view.drill); break;
     case Screen::drill_result: text += drill_result_text(view.drill_result); break;
@@ -221,6 +242,7 @@ void make_mirror(Screen screen, const View& view, Mirror& mirror) {
     if (screen == Screen::flight || screen == Screen::replay || screen == Screen::class_room ||
         (screen == Screen::class_window && view.class_picture.waiting.empty()) || drill_flies)
         instruments_text(view.flight, mirror.instruments);
+    if (screen == Screen::controllers) mirror.instruments += controllers_live_text(view.controllers);
     if (screen == Screen::replay) mirror.instruments.append("\nPosition ").append(view.replay.clock);
 }
 

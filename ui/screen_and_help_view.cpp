@@ -23,12 +23,18 @@ std::string true_size_words(const Display& display) {
 ScreenAndHelpView screen_and_help_view(const Settings& settings, bool in_flight) {
     ScreenAndHelpView view;
     view.true_size = true_size_words(settings.display);
+    // Where a press holds, there is nothing to hold.
+    const auto key_to = [&](KeyCommand command) {
+        return (settings.keys.sticky ? "Press " : "Hold ") + key_cap(settings.keys.key_of(command));
+    };
     view.help = {
-        "With eyes outside the panel is dark. Hold V, or a finger on the dials, to look in; each look "
-        "is counted for the summary.",
-        "Hold A for the path help: for three seconds a bar beside the runway shows where the aim point "
-        "belongs. Bar above the aim point: you are high. Level: on the path, or coming back to it well. None "
-        "below 200 ft.",
+        "With eyes outside the panel is dark. " + key_to(KeyCommand::look_in) +
+            ", or a finger on the dials, to look in; each look is counted for the summary.",
+        key_to(KeyCommand::path_help) +
+            " for the path help: for three seconds a bar beside the runway shows where the aim point "
+            "belongs. Bar above the aim point: you are high. Level: on the path, or coming back to it well. "
+            "None "
+            "below 200 ft.",
         "Each third run is flown unaided until the path help is no longer needed: it shows what you do "
         "without. Runs with help at hand count in no trend.",
         "Letters and shapes in the magnifier help who confuses red and white. A screen is no test of "

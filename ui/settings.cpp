@@ -78,7 +78,7 @@ Display read_display(Fields& fields, bool prefers_reduced_motion) {
 
 std::string where_and_when_text(const WhereAndWhen& kept) {
     const Outlook& outlook = kept.outlook;
-    return quoted_field("aircraft", kept.aircraft_id) + quoted_field("runway", kept.runway_id) +
+    return field("aircraft", json_string(kept.aircraft_id)) + field("runway", json_string(kept.runway_id)) +
            ", \"outlook\": {\"light\": \"" +
            std::string(daylight_names[static_cast<std::size_t>(outlook.light)]) + "\"" +
            field("ground_lights", truth(outlook.ground_lights)) +
@@ -99,9 +99,10 @@ WhereAndWhen read_where_and_when(Fields& fields) {
 std::string settings_text(const Settings& settings) {
     return "{\"kind\": \"settings\", \"stick_sense\": \"" + std::string(senses[sense_index(settings)]) +
            "\", \"sound\": \"" + std::string(switches[settings.sound ? 1 : 0]) + "\"" +
-           student_text(settings.student) + display_text(settings.display) +
-           where_and_when_text(settings.where_and_when) + field("school", school_text(settings.school)) +
-           "}\n";
+           field("volume", number_text(settings.volume)) + student_text(settings.student) +
+           display_text(settings.display) + where_and_when_text(settings.where_and_when) +
+           field("school", school_text(settings.school)) + field("keys", key_bindings_text(settings.keys)) +
+           field("controllers", controllers_json(settings.controllers)) + "}\n";
 }
 
 KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) {
@@ -120,12 +121,15 @@ KeptSettings parse_settings(std::string_view text, bool prefers_reduced_motion) 
     const std::size_t sense = fields.one_of("stick_sense", senses);
     if (sense != 0) settings.up_key_pushes = sense == 1;
     settings.sound = read_switch(fields, "sound", settings.sound);
+    settings.volume = fields.number_or("volume", settings.volume, {0, 1});
     if (fields.has("student")) settings.student = tidy_student(fields.text("student", most_student_bytes));
     settings.display = read_display(fields, prefers_reduced_motion);
     settings.where_and_when = read_where_and_when(fields);
     if (fields.has("school")) settings.school = read_school(fields.object("school"), name, kept.problems);
     if (fields.has("criteria"))  // as they were kept before there were schools
         settings.school.criteria = read_criteria(fields.object("criteria"));
+    if (fields.has("keys")) settings.keys = read_key_bindings(fields.object("keys"));
+    if (fields.has("controllers")) settings.controllers = read_controllers(fields);
     fields.finish();
     return kept;
 }

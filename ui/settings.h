@@ -9,17 +9,22 @@
 #include "base/result.h"
 #include "lesson/where_and_when.h"
 #include "review/school.h"
+#include "ui/controller_book.h"
 #include "ui/display.h"
+#include "ui/key_bindings.h"
 
 namespace slopewise {
 
 struct Settings {
     std::optional<bool> up_key_pushes;  // the up key lowers the nose, as a stick pushed forward; unset: ask
     bool sound = true;
+    double volume = 0.8;  // share of the loudest, 0 ... 1
     Display display{};
     WhereAndWhen where_and_when{};
     School school{};        // its limits, units, words and aircraft
     std::string student{};  // name or code of who flies; empty: none given
+    KeyBindings keys{};
+    ControllerBook controllers{};
 };
 
 // What could be read of a kept text, and what could not: each bad value has its default, alone.

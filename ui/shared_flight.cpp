@@ -143,12 +143,12 @@ std::string_view sharing_words(const FlightSession& session) {
     return {};
 }
 
-void exchange_caption(const FlightSession& session, std::string& words) {
+void exchange_caption(const FlightSession& session, std::string_view exchange_key, std::string& words) {
     const SharedFlight& sharing = session.sharing;
     if (sharing.control.waiting) {
         words.append(sharing.control.calls.back().words);
-        words.append(sharing.due == ControlShare::power ? " Answer with C: I have power."
-                                                        : " Answer with C: I have pitch.");
+        words.append(" Answer with ").append(exchange_key);
+        words.append(sharing.due == ControlShare::power ? ": I have power." : ": I have pitch.");
         return;
     }
     if (sharing.call_ticks == 0 || sharing.calls_shown == 0) return;

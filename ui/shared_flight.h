@@ -54,6 +54,6 @@ void follow_partner(const FlightSession& session, ControlPositions& hands);
 std::string_view sharing_words(const FlightSession& session);
 
 // What was said just now, or what waits for an answer; nothing mostly.
-void exchange_caption(const FlightSession& session, std::string& words);
+void exchange_caption(const FlightSession& session, std::string_view exchange_key, std::string& words);
 
 }  // namespace slopewise

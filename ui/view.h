@@ -12,10 +12,14 @@
 #include "ui/display.h"
 #include "ui/labelled_value.h"
 #include "ui/scene_view.h"
+#include "ui/view_about.h"
 #include "ui/view_class.h"
+#include "ui/view_controllers.h"
 #include "ui/view_drills.h"
+#include "ui/view_keys.h"
 #include "ui/view_lessons.h"
 #include "ui/view_logbook.h"
+#include "ui/view_pads.h"
 #include "ui/view_replay.h"
 #include "ui/view_sources.h"
 #include "ui/view_syllabus.h"
@@ -144,6 +148,7 @@ struct FlightView {
     bool waits_for_answer = false;  // a control is offered, and nothing moves before the answer
     SideProfileView side_profile;
     FlownDrillView drill;
+    PadsView pads;
 };
 
 // ---- the deviation summary ----
@@ -210,14 +215,19 @@ struct ScreenAndHelpView {
     std::vector<std::string> help;  // short sentences, for who needs a hand
     std::vector<KeyHint> keys;
     bool in_flight = false;  // it was opened from a flight, which waits
+    bool can_fill_screen = false;
 };
 
 // How the flight sounds now.
 struct SoundView {
     bool audible = false;  // false: silence
+    double volume = 0.8;   // share of the loudest
     double power = 0.0;    // 0 to 1
     double airspeed_kt = 0.0;
     bool stall_warning = false;
+    double rpm = 0.0;        // of the propeller
+    bool on_runway = false;  // the wheels roll
+    int gate_chimes = 0;     // that were heard in this flight so far: one more sounds once
 };
 
 // A screen as plain text, for the page around the canvas.
@@ -258,6 +268,9 @@ struct View {
     AskView ask;
     StationView station;
     ClassTableView class_table;
+    KeysView keys;
+    ControllersView controllers;
+    AboutView about;
     Display display;
     std::vector<std::string> caution;  // the usual cautions, a sentence each
     SoundView sound;

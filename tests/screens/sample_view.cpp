@@ -1,6 +1,7 @@
 #include "tests/screens/sample_view.h"
 
 #include "tests/screens/sample_class.h"
+#include "tests/screens/sample_devices.h"
 #include "tests/screens/sample_drills.h"
 #include "tests/screens/sample_lessons.h"
 #include "tests/screens/sample_logbook.h"
@@ -372,6 +373,9 @@ View sample_view() {
     view.ask = sample_questions();
     view.station = sample_station();
     view.class_table = sample_class_table();
+    view.keys = sample_keys();
+    view.controllers = sample_controllers();
+    view.about = sample_about();
     view.drills = sample_drills();
     view.drill = sample_card();
     view.drill_result = sample_drill_result();

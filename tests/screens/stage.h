@@ -70,7 +70,7 @@ struct Place {
     Screen screen;
     const char* window;
 };
-inline constexpr std::array<Place, 27> screens{{{Screen::choices, "choices"},
+inline constexpr std::array<Place, 30> screens{{{Screen::choices, "choices"},
                                                 {Screen::stick_sense, "stick sense"},
                                                 {Screen::briefing, "briefing"},
                                                 {Screen::flight, "flight"},
@@ -96,7 +96,10 @@ inline constexpr std::array<Place, 27> screens{{{Screen::choices, "choices"},
                                                 {Screen::lesson_card, "lesson card"},
                                                 {Screen::class_room, "class room"},
                                                 {Screen::class_window, "class window"},
-                                                {Screen::class_table, "class table"}}};
+                                                {Screen::class_table, "class table"},
+                                                {Screen::keys, "keys"},
+                                                {Screen::controllers, "controllers"},
+                                                {Screen::about, "about"}}};
 
 // How many characters lie over others.
 int words_over_words(const std::vector<Box>& glyphs);

@@ -167,8 +167,6 @@ TEST_CASE("screen and help: the instructor's criteria are opened from it") {
     for (const ImVec2 size : {ImVec2{1280, 720}, ImVec2{1024, 768}, ImVec2{1920, 1080}}) {
         Stage stage(size);
         CAPTURE(size_words(size));
-        stage.draw(Screen::screen_and_help);
-        stage.key(Screen::screen_and_help, ImGuiKey_End);
         CHECK(find<OpenCriteria>(press(stage, Screen::screen_and_help, "screen and help",
                                        "What counts as stable")) != nullptr);
     }

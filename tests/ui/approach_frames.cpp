@@ -35,13 +35,13 @@ ImGuiContext* no_window(ImVec2 size) {
 }  // namespace
 
 ApproachFrames::ApproachFrames(ImVec2 size, std::string_view runway_id) : context_(no_window(size)) {
-    app = make_app(shipped(), host_);
+    app = make_app(shipped(), host);
     app.settings.display.side_profile = true;
     app.settings.display.screen_width_cm = 34;
     app.settings.display.viewing_distance_cm = 60;
     Lesson lesson = *base_lesson(app.catalog);
     lesson.runway_id = runway_id;
-    apply(app, StartFlight{}, host_);
+    apply(app, StartFlight{}, host);
     app.flight = begin_session(scenario_of(app.catalog, lesson));
     app.hands.at = app.flight->scenario.start_trim.controls;
 }
@@ -51,7 +51,7 @@ ApproachFrames::~ApproachFrames() { ImGui::DestroyContext(context_); }
 void ApproachFrames::next_frame(double step_s) {
     raw.wall_s += step_s;
     ImGui::NewFrame();
-    frame(app, raw, host_);
+    frame(app, raw, host);
     ImGui::Render();
 }
 

@@ -37,18 +37,20 @@ struct SilentStore : LogbookStore {
 
 struct SilentHost : Host {
     SilentStore store;
+    std::vector<HostEvent> events;  // that come in the next frame
+    SoundView heard;                // last
 
     LogbookStore& logbook() override { return store; }
     std::int64_t now_unix_ms() override { return 1764000000000; }
     std::uint32_t random() override { return 1; }
-    std::vector<HostEvent> take_events() override { return {}; }
+    std::vector<HostEvent> take_events() override { return std::exchange(events, {}); }
     std::string load(std::string_view) override { return ""; }
     void save(std::string_view, std::string_view) override {}
     void offer_file(std::string_view, std::string_view, std::string_view) override {}
     void choose_text_file() override {}
     std::vector<HostText> take_texts() override { return {}; }
     void copy_text(std::string_view) override {}
-    void play(const SoundView&) override {}
+    void play(const SoundView& sound) override { heard = sound; }
     void show_mirror(std::string_view, std::string_view) override {}
 };
 
@@ -69,10 +71,10 @@ public:
 
     App app;
     RawInput raw;
+    SilentHost host;
 
 private:
     ImGuiContext* context_ = nullptr;
-    SilentHost host_;
 };
 
 }  // namespace slopewise::test

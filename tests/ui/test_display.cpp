@@ -39,7 +39,8 @@ void fly_s(App& app, double seconds, bool peek) {
 
 TEST_CASE("display: all of it is kept and reads back the same") {
     for (const Display& display : {Display{}, everything_changed()}) {
-        const KeptSettings read = parse_settings(settings_text({true, false, display}));
+        const KeptSettings read =
+            parse_settings(settings_text({.up_key_pushes = true, .sound = false, .display = display}));
         REQUIRE(read.problems.empty());
         CHECK(read.settings.display == display);
         CHECK(read.settings.up_key_pushes == true);

@@ -39,7 +39,12 @@ struct TestHost : Host {
     }
     void choose_text_file() override { asked_for_file = true; }
     std::vector<HostText> take_texts() override { return std::exchange(from_outside, {}); }
-    std::string page_address() override { return "https://example.org/slopewise/"; }
+    std::string address = "https://example.org/slopewise/";
+    std::string page_address() override { return address; }
+    std::string build;
+    std::string build_id() override { return build; }
+    int updates_taken = 0;
+    void take_update() override { ++updates_taken; }
     void copy_text(std::string_view words) override { copied = words; }
     bool prefers_reduced_motion() override { return less_motion; }
     void offer_file(std::string_view, std::string_view, std::string_view text) override { file = text; }
@@ -48,6 +53,9 @@ struct TestHost : Host {
     std::optional<std::string> ask_text(std::string_view) override { return written; }
     std::int64_t now_unix_ms() override { return now_ms += 1000; }
     std::uint32_t random() override { return ++drawn; }
+    bool erased = false;
+    std::string kept_where() override { return "the tests' memory"; }
+    void erase_all() override { erased = true; }
     void play(const SoundView&) override {}
     std::string spoken;  // all of it, a line each
     void speak(std::string_view words) override { spoken += std::string(words) + "\n"; }

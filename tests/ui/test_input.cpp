@@ -1,4 +1,4 @@
-// The hands: what keys and a controller make of stick, lever, flap and trim.
+// The hands: what keys make of stick, lever, flap and trim. Controllers: test_controllers.cpp.
 #include <doctest/doctest.h>
 
 #include "tests/check.h"
@@ -73,26 +73,6 @@ TEST_CASE("input: flap goes a step a press and stops at both ends") {
     CHECK(hands.at.flap == 2);
     for (int i = 0; i < 5; ++i) hold(hands, Key::r, 0.1, 0.1);
     CHECK(hands.at.flap == 0);
-}
-
-TEST_CASE("input: a controller has the stick from its first movement until a stick key is used") {
-    PilotHands hands;
-    RawInput raw;
-    raw.controller_stick = 0.03;  // within the dead zone
-    raw.wall_s = 0.1;
-    read_input(hands, raw, {}, 3);
-    CHECK_FALSE(hands.controller_has_stick);
-    CHECK(hands.at.stick == 0.0);
-    raw.controller_stick = 1.0;
-    read_input(hands, raw, {}, 3);
-    CHECK_NEAR(hands.at.stick, 1.0, 1e-12);
-    raw.controller_stick = 0.5;
-    read_input(hands, raw, {}, 3);
-    CHECK(hands.at.stick > 0.1);
-    CHECK(hands.at.stick < 0.5);  // gentle near the centre
-    raw.controller_stick = 0.0;
-    read_input(hands, raw, {}, 3);
-    CHECK(hands.at.stick == 0.0);
 }
 
 TEST_CASE("input: a long stall of the page moves nothing by more than a tenth of a second's worth") {

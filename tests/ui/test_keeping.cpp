@@ -148,6 +148,25 @@ TEST_CASE("keeping: flown on after the end, it is kept with the rest when it is 
     CHECK_FALSE(kept.value->cut_off);
 }
 
+TEST_CASE(
+    "keeping: flown on after the end, it is kept with the rest when an attempt of the logbook takes its "
+    "place") {
+    TestHost host;
+    App app = opened(host);
+    fly_one(app, host);
+    const std::int64_t scored = app.flight->recording.ticks;
+    const std::string id = app.flight->id;
+    apply(app, FlyOn{}, host);
+    fly(app, host, 2.5);
+    CHECK(host.store.journals.size() == 1);
+    apply(app, OpenSummary{}, host);
+    apply(app, OpenAttempt{id}, host);
+    CHECK(host.store.journals.empty());
+    take_logbook_events(app, host);
+    REQUIRE(app.flight->from_logbook);
+    CHECK(app.flight->recording.ticks > scored);
+}
+
 TEST_CASE("keeping: a full store is told of, and what was kept before is as it was") {
     TestHost host;
     App app = opened(host);

@@ -26,6 +26,21 @@ using Wish = DoWithLesson::Wish;
 }  // namespace
 
 TEST_CASE(
+    "lesson link: copied in a page that is a file, it tells nothing of this machine and is whole behind any "
+    "address") {
+    Desktop here;
+    here.host.address = "file:///home/somebody/slopewise.html";
+    const std::string id = here.keep_gusty();
+    here.ask(Wish::copy_link, id);
+    CHECK(here.host.copied.starts_with("#lesson=1."));
+    CHECK(holds(here.app.lessons.news, "behind the address of any page"));
+
+    Desktop there;
+    there.open_link("https://example.org/slopewise/" + here.host.copied);
+    CHECK(make_view(there.app).arrived_lesson.title == "Gusty final");
+}
+
+TEST_CASE(
     "lesson link: opened at another machine it is flown to the same bits, turbulence and gust and all") {
     Desktop here;
     const std::string id = here.keep_gusty();

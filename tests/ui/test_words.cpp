@@ -1,4 +1,4 @@
-// Numbers as words, settings as text, sound as samples.
+// Numbers as words, settings as text.
 #include <doctest/doctest.h>
 
 #include <array>
@@ -7,7 +7,6 @@
 #include "tests/check.h"
 #include "ui/format.h"
 #include "ui/settings.h"
-#include "ui/sound.h"
 
 using namespace slopewise;
 
@@ -22,11 +21,12 @@ TEST_CASE("format: a deviation carries its sign, and a zero carries none") {
 
 TEST_CASE("settings: what is kept reads back the same") {
     for (const Settings& kept :
-         {Settings{std::nullopt, true}, Settings{true, false}, Settings{false, true}}) {
+         {Settings{std::nullopt, true}, Settings{true, false, 0.0}, Settings{false, true, 0.35}}) {
         const KeptSettings read = parse_settings(settings_text(kept));
         REQUIRE(read.problems.empty());
         CHECK(read.settings.up_key_pushes == kept.up_key_pushes);
         CHECK(read.settings.sound == kept.sound);
+        CHECK(read.settings.volume == kept.volume);
     }
 }
 
@@ -44,6 +44,7 @@ TEST_CASE("settings: a bad value has its default alone, and all others are kept"
     };
     // Among them what is on, or not the least, by default.
     for (const Row& row : {Row{R"("sound": "on")", R"("sound": 7)", "/sound"},
+                           Row{R"("volume": 0.8)", R"("volume": 1.5)", "/volume"},
                            Row{R"("magnifier": "on")", R"("magnifier": "yes")", "/magnifier"},
                            Row{R"("failed_trim": "off")", R"("failed_trim": true)", "/failed_trim"},
                            Row{R"("screen_width_cm": 0)", R"("screen_width_cm": -3)", "/screen_width_cm"},
@@ -76,27 +77,4 @@ TEST_CASE("settings: nothing kept gives the defaults, and a damaged text says wh
           "kept settings:1: /stick_sense is \"sideways\"; allowed: \"ask\", \"up_key_pushes\", "
           "\"up_key_pulls\"");
     CHECK_FALSE(parse_settings("{").problems.empty());
-}
-
-TEST_CASE("sound: silence is silent, power is loud, and no sample leaves its range") {
-    std::array<float, 44100> second{};
-    const auto loudness = [&] {
-        double sum = 0.0;
-        for (const float sample : second) {
-            CHECK(std::abs(sample) <= 1.0f);
-            sum += static_cast<double>(sample) * static_cast<double>(sample);
-        }
-        return std::sqrt(sum / static_cast<double>(second.size()));
-    };
-    SoundState quiet;
-    synthesise(quiet, {}, second);
-    CHECK(loudness() == 0.0);
-    SoundState idle, full;
-    synthesise(idle, {true, 0.05, 65.0, false}, second);
-    const double at_idle = loudness();
-    synthesise(full, {true, 1.0, 65.0, false}, second);
-    CHECK(loudness() > 1.5 * at_idle);
-    SoundState warned;
-    synthesise(warned, {true, 0.05, 65.0, true}, second);
-    CHECK(loudness() > 1.5 * at_idle);
 }

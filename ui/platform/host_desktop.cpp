@@ -95,6 +95,13 @@ public:
         std::printf("copied %s\n", std::string(words).c_str());
     }
 
+    std::string kept_where() override { return "the folder " + data_folder().string(); }
+    void erase_all() override {
+        std::error_code error;
+        files::remove_all(data_folder(), error);
+        if (error) std::fprintf(stderr, "could not erase %s\n", data_folder().c_str());
+    }
+
     void play(const SoundView& sound) override { slopewise::play(sound); }
 
     void show_mirror(std::string_view, std::string_view) override {}

@@ -45,7 +45,11 @@ int main(int argc, char** argv) {
     static const std::unique_ptr<Host> host =
         make_host(lesson_link_of({argv, static_cast<std::size_t>(argc)}));
     static App app = make_app(std::move(*catalog.value), *host);
-    run_frames([](const RawInput& raw) { frame(app, raw, *host); });
+    run_frames([](const RawInput& raw) {
+        frame(app, raw, *host);
+        keep_page(app.screen == Screen::flight || app.room.open || app.screen == Screen::class_window);
+        return app.ui.pads.areas;
+    });
 #ifndef __EMSCRIPTEN__
     close_devices();
     close_window();

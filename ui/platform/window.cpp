@@ -9,7 +9,11 @@
 #include <imgui_impl_opengl3.h>
 
 #include "assets/embedded.h"
-#include "ui/platform/devices.h"
+#include "ui/finger_mouse.h"
+#include "ui/key_names.h"
+#include "ui/keyboard.h"
+#include "ui/platform/controllers.h"
+#include "ui/platform/key_events.h"
 #include "ui/theme.h"
 
 #ifdef __EMSCRIPTEN__
@@ -23,56 +27,115 @@ namespace {
 struct State {
     GLFWwindow* window = nullptr;
     float pixel_ratio = 0;  // that the fonts are drawn for
-    std::function<void(const RawInput&)> draw;
+    Keyboard keyboard;
+    bool page_stays = false;
+    bool lost = false;  // the browser took the picture away
+    std::function<FingerAreas(const RawInput&)> draw;
+    FingerMouse hand;
 };
 State state;  // GLFW and the browser's frame callback both need one place to find it
 
-constexpr std::pair<ImGuiKey, Key> keys[] = {
-    {ImGuiKey_UpArrow, Key::up},    {ImGuiKey_DownArrow, Key::down},
-    {ImGuiKey_E, Key::e},           {ImGuiKey_D, Key::d},
-    {ImGuiKey_R, Key::r},           {ImGuiKey_F, Key::f},
-    {ImGuiKey_U, Key::u},           {ImGuiKey_J, Key::j},
-    {ImGuiKey_G, Key::g},           {ImGuiKey_X, Key::x},
-    {ImGuiKey_P, Key::p},           {ImGuiKey_S, Key::s},
-    {ImGuiKey_N, Key::n},           {ImGuiKey_M, Key::m},
-    {ImGuiKey_C, Key::c},           {ImGuiKey_O, Key::o},
-    {ImGuiKey_1, Key::one},         {ImGuiKey_2, Key::two},
-    {ImGuiKey_3, Key::three},       {ImGuiKey_Space, Key::space},
-    {ImGuiKey_Escape, Key::escape}, {ImGuiKey_H, Key::h},
-    {ImGuiKey_V, Key::v},           {ImGuiKey_W, Key::w},
-    {ImGuiKey_T, Key::t},           {ImGuiKey_L, Key::l},
-    {ImGuiKey_Comma, Key::comma},   {ImGuiKey_Period, Key::period},
-    {ImGuiKey_Home, Key::home},     {ImGuiKey_End, Key::end},
-    {ImGuiKey_I, Key::i},           {ImGuiKey_A, Key::a},
-    {ImGuiKey_Q, Key::q},           {ImGuiKey_K, Key::k},
-    {ImGuiKey_4, Key::four},        {ImGuiKey_5, Key::five},
-    {ImGuiKey_6, Key::six},         {ImGuiKey_7, Key::seven},
-    {ImGuiKey_8, Key::eight},       {ImGuiKey_B, Key::b},
-    {ImGuiKey_Y, Key::y},           {ImGuiKey_Z, Key::z},
-};
-constexpr std::pair<ImGuiKey, Key> replay_keys[] = {
-    {ImGuiKey_LeftArrow, Key::left},      {ImGuiKey_RightArrow, Key::right},
-    {ImGuiKey_PageUp, Key::page_up},      {ImGuiKey_PageDown, Key::page_down},
-    {ImGuiKey_Backspace, Key::backspace},
-};
-
-// Held down, these step on.
-bool repeats(Key key) {
-    return key == Key::left || key == Key::right || key == Key::comma || key == Key::period;
+// Dear ImGui hears the keys from GLFW, to move the focus and to write; what flies is heard here, by place and
+// by what the key gives, which GLFW does not tell in a browser.
+#ifdef __EMSCRIPTEN__
+// Keys that a browser would find words with or, sent by a clicker, load the page anew.
+bool is_kept_from_browser(Key key) {
+    if (ImGui::GetIO().WantTextInput) return false;
+    if (key == Key::f5) return state.page_stays;
+    return key == Key::slash || key == Key::apostrophe || key == Key::f2 || key == Key::f4 ||
+           key == Key::f8 || key == Key::f9;
 }
+
+EM_BOOL hear_key(int type, const EmscriptenKeyboardEvent* event, void*) {
+    const std::string_view gives = event->key;
+    const Key place = place_of(event->code), key = key_of(place, gives);
+    if (gives == "Meta") let_go(state.keyboard);  // some machines tell of no key that comes up with it
+    if (type == EMSCRIPTEN_EVENT_KEYUP) {
+        key_up(state.keyboard, place, key);
+        return EM_FALSE;
+    }
+    const bool the_browsers = event->ctrlKey || event->altKey || event->metaKey;
+    if (the_browsers && key != Key::other) return EM_FALSE;
+    key_down(state.keyboard, place, key, character_of(gives), event->repeat);
+    return is_kept_from_browser(key);
+}
+
+void hear_keys() {
+    emscripten_set_keydown_callback(EMSCRIPTEN_EVENT_TARGET_WINDOW, nullptr, true, hear_key);
+    emscripten_set_keyup_callback(EMSCRIPTEN_EVENT_TARGET_WINDOW, nullptr, true, hear_key);
+    emscripten_set_blur_callback(EMSCRIPTEN_EVENT_TARGET_WINDOW, nullptr, false,
+                                 [](int, const EmscriptenFocusEvent*, void*) {
+                                     let_go(state.keyboard);
+                                     return EM_FALSE;
+                                 });
+    emscripten_set_visibilitychange_callback(nullptr, false,
+                                             [](int, const EmscriptenVisibilityChangeEvent*, void*) {
+                                                 let_go(state.keyboard);
+                                                 return EM_FALSE;
+                                             });
+}
+#else
+void hear_keys() {
+    glfwSetKeyCallback(state.window, [](GLFWwindow* window, int number, int scancode, int action, int mods) {
+        ImGui_ImplGlfw_KeyCallback(window, number, scancode, action, mods);
+        const char* gives = glfwGetKeyName(number, scancode);
+        const std::string_view given = gives == nullptr ? "" : gives;
+        const Key place = place_of_glfw(number), key = key_of(place, given);
+        const bool the_systems = (mods & (GLFW_MOD_CONTROL | GLFW_MOD_ALT | GLFW_MOD_SUPER)) != 0;
+        if (action == GLFW_RELEASE) key_up(state.keyboard, place, key);
+        else if (!the_systems || key == Key::other)
+            key_down(state.keyboard, place, key, character_of(given), action == GLFW_REPEAT);
+    });
+    glfwSetWindowFocusCallback(state.window, [](GLFWwindow* window, int focused) {
+        ImGui_ImplGlfw_WindowFocusCallback(window, focused);
+        if (focused == GLFW_FALSE) let_go(state.keyboard);
+    });
+}
+#endif
 
 RawInput read_keys() {
     RawInput raw;
     raw.wall_s = glfwGetTime();
-    if (ImGui::GetIO().WantTextInput) return raw;  // a name is being written
-    const auto read = [&raw](ImGuiKey imgui_key, Key key) {
-        raw.held[static_cast<std::size_t>(key)] = ImGui::IsKeyDown(imgui_key);
-        raw.pressed[static_cast<std::size_t>(key)] = ImGui::IsKeyPressed(imgui_key, repeats(key));
-    };
-    for (const auto& [imgui_key, key] : keys) read(imgui_key, key);
-    for (const auto& [imgui_key, key] : replay_keys) read(imgui_key, key);
-    raw.controller_stick = controller_stick();
+    read(state.keyboard, raw.wall_s, raw);
+    raw.controllers = read_controllers_now();
+    if (ImGui::GetIO().WantTextInput) raw.held = raw.pressed = {};  // a name is being written
     return raw;
+}
+
+#ifdef __EMSCRIPTEN__
+// By the backend's own way in, so that it takes the finger for a mouse that is over the window.
+void move_mouse_with(MouseEvent event, double x, double y) {
+    if (event == MouseEvent::none) return;
+    ImGui_ImplGlfw_CursorEnterCallback(state.window, GLFW_TRUE);
+    ImGui_ImplGlfw_CursorPosCallback(state.window, x, y);
+    if (event == MouseEvent::move) return;
+    ImGui_ImplGlfw_MouseButtonCallback(state.window, GLFW_MOUSE_BUTTON_LEFT,
+                                       event == MouseEvent::press ? GLFW_PRESS : GLFW_RELEASE, 0);
+}
+#endif
+
+// GLFW's own handling of fingers knows only one, and loses taps: boot.js keeps them from it.
+void listen_for_fingers() {
+#ifdef __EMSCRIPTEN__
+    const auto listen = [](int kind, const EmscriptenTouchEvent* event, void*) {
+        const FingerEvent what = kind == EMSCRIPTEN_EVENT_TOUCHSTART  ? FingerEvent::down
+                                 : kind == EMSCRIPTEN_EVENT_TOUCHMOVE ? FingerEvent::move
+                                 : kind == EMSCRIPTEN_EVENT_TOUCHEND  ? FingerEvent::up
+                                                                      : FingerEvent::lost;
+        for (int i = 0; i < event->numTouches; ++i) {
+            const EmscriptenTouchPoint& finger = event->touches[i];
+            if (!finger.isChanged) continue;
+            const auto x = static_cast<double>(finger.targetX), y = static_cast<double>(finger.targetY);
+            move_mouse_with(take(state.hand, what, finger.identifier, x, y), x, y);
+        }
+        return what == FingerEvent::lost ? EM_FALSE
+                                         : EM_TRUE;  // what the browser takes away is not ours to stop
+    };
+    emscripten_set_touchstart_callback("#stage", nullptr, true, listen);
+    emscripten_set_touchmove_callback("#stage", nullptr, true, listen);
+    emscripten_set_touchend_callback("#stage", nullptr, true, listen);
+    emscripten_set_touchcancel_callback("#stage", nullptr, true, listen);
+#endif
 }
 
 std::string_view font_bytes(std::string_view name) {
@@ -113,8 +176,10 @@ void follow_page() {
     int now_width = 0, now_height = 0;
     glfwGetWindowSize(state.window, &now_width, &now_height);
     const int wanted_width = static_cast<int>(width), wanted_height = static_cast<int>(height);
-    if (wanted_width > 0 && wanted_height > 0 && (wanted_width != now_width || wanted_height != now_height))
-        glfwSetWindowSize(state.window, wanted_width, wanted_height);
+    if (wanted_width <= 0 || wanted_height <= 0) return;
+    if (wanted_width == now_width && wanted_height == now_height) return;
+    glfwSetWindowSize(state.window, wanted_width, wanted_height);
+    turn_page(state.hand);
 #endif
 }
 
@@ -133,19 +198,41 @@ void move_wheel_to_canvas() {
 #endif
 }
 
+// A browser takes the picture away when the graphics driver fails or others need it, and may give it back;
+// all that was made in it is gone then. The program goes on meanwhile and draws nowhere.
+void follow_picture() {
+#ifdef __EMSCRIPTEN__
+    emscripten_set_webglcontextlost_callback("#canvas", nullptr, false, [](int, const void*, void*) {
+        state.lost = true;
+        return EM_TRUE;
+    });
+    emscripten_set_webglcontextrestored_callback("#canvas", nullptr, false, [](int, const void*, void*) {
+        ImGui_ImplOpenGL3_DestroyDeviceObjects();  // what they are called is forgotten with them
+        ImGui_ImplOpenGL3_CreateDeviceObjects();   // the letters' texture is among them
+        state.lost = false;
+        return EM_TRUE;
+    });
+#endif
+}
+
 void draw_one_frame() {
     glfwPollEvents();
     follow_page();
-    follow_pixel_ratio();
-    ImGui_ImplOpenGL3_NewFrame();
+    if (!state.lost) {
+        follow_pixel_ratio();
+        ImGui_ImplOpenGL3_NewFrame();
+    }
     ImGui_ImplGlfw_NewFrame();
     ImGui::NewFrame();
     const ImVec2 size = ImGui::GetIO().DisplaySize;
     if (size.x > 0.0f && size.y > 0.0f) {
         fit_theme(size.x, size.y);
-        state.draw(read_keys());
+        RawInput raw = read_keys();
+        raw.fingers = fingers_now(state.hand);
+        state.hand.areas = state.draw(raw);
     }
     ImGui::Render();
+    if (state.lost) return;
     int width = 0, height = 0;
     glfwGetFramebufferSize(state.window, &width, &height);
     glViewport(0, 0, width, height);
@@ -181,12 +268,19 @@ std::string open_window(const char* title, int width, int height) {
 #endif
     ImGui_ImplOpenGL3_Init(shader_version);
     move_wheel_to_canvas();
+    hear_keys();
+    listen_for_fingers();
+    follow_picture();
     follow_page();
     follow_pixel_ratio();
     return {};
 }
 
-void run_frames(std::function<void(const RawInput&)> draw) {
+void keep_page(bool stays) { state.page_stays = stays; }
+
+bool picture_lost() { return state.lost; }
+
+void run_frames(std::function<FingerAreas(const RawInput&)> draw) {
     state.draw = std::move(draw);
 #ifdef __EMSCRIPTEN__
     emscripten_set_main_loop(draw_one_frame, 0, false);

@@ -49,6 +49,11 @@ int magnifier_factor(double gap_px, double image_width_px) {
     return best;
 }
 
+double magnifier_bottom_px(double image_width_px) {
+    const double unit = theme().unit, words_px = text_extent(TextSize::note, "lights").y;
+    return 2 * unit + wanted_gap_px(image_width_px) * 1.7 + words_px + unit * 0.75;
+}
+
 void draw_magnifier(const Painter& painter, const SceneView& scene) {
     const PixelRectangle& frame = painter.projection.frame;
     const double image_width_px = frame.right_px - frame.left_px;
@@ -66,11 +71,11 @@ void draw_magnifier(const Painter& painter, const SceneView& scene) {
     // Its size depends on the window alone, so that nothing jumps when the factor changes.
     const double wide_px = std::max((bar_lamps - 1) * wanted_px * 1.12 + wanted_px * 1.5,
                                     static_cast<double>(words.x) + 2 * unit);
-    const double tall_px = wanted_px * 1.7 + words.y + unit * 0.75;
     const double right_px = frame.right_px - 2 * unit, top_px = frame.top_px + 2 * unit,
                  left_px = right_px - wide_px;
     const ImVec2 low{static_cast<float>(left_px), static_cast<float>(top_px)},
-        high{static_cast<float>(right_px), static_cast<float>(top_px + tall_px)};
+        high{static_cast<float>(right_px),
+             static_cast<float>(frame.top_px + magnifier_bottom_px(image_width_px))};
     const float round = look.unit * 0.5f;
     painter.list->AddRectFilled(low, high,
                                 packed(scaled(inset_ground, painter.light.dark ? 0.45 : 1.0), 0.94), round);

@@ -7,6 +7,7 @@
 #include "ui/screens/choice_figure.h"
 #include "ui/screens/lead_to_sources.h"
 #include "ui/screens/screens.h"
+#include "ui/screens/update_line.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/paper.h"
 
@@ -39,15 +40,16 @@ void student_opposite(const Column& page, const std::string& student) {
                theme().colour.ink_soft, student);
 }
 
-void name_and_call(Column& page, const std::string& student, Actions& actions) {
+void name_and_call(Column& page, const View& view, Actions& actions) {
     const Palette& c = theme().colour;
     if (title_with_way_back(page, "Slopewise", {"First page", Weight::quiet, "Esc"}))
         actions.emplace_back(OpenFirstPage{});
-    student_opposite(page, student);
+    student_opposite(page, view.choice.student);
     paragraph(page, TextSize::text, c.ink_soft, about_words);
     gap(page, 1);
     rule(page);
     gap(page, is_short() ? 0.5f : 1.0f);
+    update_line(page, view, actions);
     paragraph(page, TextSize::number, c.ink, "Choose an approach, then brief it.", true);
     gap(page, is_short() ? 0.5f : 1.0f);
 }
@@ -181,7 +183,7 @@ float figure_height(const Column& page, float foot) {
 Actions draw_choices(const View& view) {
     Actions actions;
     Column page = begin_sheet("choices");
-    name_and_call(page, view.choice.student, actions);
+    name_and_call(page, view, actions);
     const float foot = caution_height(view, page.width);
     if (measure(page) >= two_columns_from) {
         const float figure = figure_height(page, foot);

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "ui/key_meanings.h"
 #include "ui/screens/ask_board.h"
 #include "ui/screens/ask_panel.h"
 #include "ui/screens/boards_panel.h"
@@ -31,9 +32,11 @@ void add(Actions& actions, const Actions& more) { actions.insert(actions.end(), 
 void at_hand(Column& column, const View& view, Actions& actions) {
     const ClassRoomView& room = view.class_room;
     const RoomShown& shown = view.class_picture.shown;
-    const std::array<ButtonWords, 3> buttons{{{room.paused ? "Run" : "Freeze", Weight::plain, "P"},
-                                              {shown.black ? "Picture" : "Black", Weight::plain, "B"},
-                                              {"Leave", Weight::quiet, "Esc"}}};
+    const std::string pause_key = key_meaning::key_for(view.flight.keys, key_meaning::pause, "P");
+    const std::array<ButtonWords, 3> buttons{
+        {{room.paused ? "Run" : "Freeze", Weight::plain, pause_key.c_str()},
+         {shown.black ? "Picture" : "Black", Weight::plain, "B"},
+         {"Leave", Weight::quiet, "Bksp"}}};
     const int pressed = button_row(column, buttons);
     if (pressed == 0) actions.emplace_back(FreezeOrRun{});
     if (pressed == 1) actions.emplace_back(ShowToClass{What::black});

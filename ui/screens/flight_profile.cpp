@@ -55,13 +55,18 @@ bool covers_runway(const Projection& projection, const SceneView& scene, ImVec2 
     return false;
 }
 
+ImVec2 profile_inset_size(ImVec2 view_max) {
+    const bool upright = view_max.x < 1.5f * view_max.y;
+    return {(upright ? upright_width_share : width_share) * view_max.x,
+            (upright ? 0.3f : height_share) * view_max.y};
+}
+
 void draw_profile_inset(ImDrawList* list, ImVec2 scene_max, ImVec2 view_max, ImVec2 corner,
                         const FlightView& flight) {
     if (flight.side_profile.flown.empty()) return;
-    const bool upright = view_max.x < 1.5f * view_max.y;
+    const ImVec2 size = profile_inset_size(view_max);
     const ImVec2 min{corner.x, std::round(corner.y)};
-    const ImVec2 max{std::round(min.x + (upright ? upright_width_share : width_share) * view_max.x),
-                     std::round(min.y + (upright ? 0.3f : height_share) * view_max.y)};
+    const ImVec2 max{std::round(min.x + size.x), std::round(min.y + size.y)};
     const Projection projection = make_projection(
         flight.scene.camera, {0, 0, static_cast<double>(scene_max.x), static_cast<double>(scene_max.y)});
     if (covers_runway(projection, flight.scene, min, max)) return;

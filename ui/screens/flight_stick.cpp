@@ -18,11 +18,6 @@ double shaped(float share) {
     return 0.6 * u + 0.4 * u * u * u;
 }
 
-double stick_from(float way_px, float travel_px) {
-    const float beyond = std::max(0.0f, std::abs(way_px) - dead_zone_px);
-    return shaped(std::copysign(beyond / (travel_px - dead_zone_px), way_px));
-}
-
 // A light line with a dark edge shows on sky and on ground.
 void edged_line(ImDrawList* list, ImVec2 from, ImVec2 to, float width) {
     list->AddLine(from, to, theme().colour.ink, width + 2);
@@ -42,6 +37,11 @@ void draw_stick(ImDrawList* list, ImVec2 datum, float hand_y, float travel_px) {
 }
 
 }  // namespace
+
+double stick_from(float way_px, float travel_px) {
+    const float beyond = std::max(0.0f, std::abs(way_px) - dead_zone_px);
+    return shaped(std::copysign(beyond / (travel_px - dead_zone_px), way_px));
+}
 
 Actions mouse_stick(ImDrawList* list, ImVec2 min, ImVec2 max, const InstrumentsView& instruments, bool free,
                     UiState& ui) {

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -67,6 +68,20 @@ void true_size(Column& column, const ScreenAndHelpView& sheet, Wanted& wanted) {
     paragraph(column, TextSize::note, theme().colour.ink_soft, sheet.true_size);
 }
 
+void sound_part(Column& column, const SoundView& sound, Actions& actions) {
+    heading(column, "Sound");
+    if (switch_row(column, "Engine, wind, warning, gates", sound.audible))
+        actions.emplace_back(ToggleSound{});
+    gap(column, 0.5f);
+    const double percent = 100 * sound.volume;
+    const std::string value = whole_number(percent);
+    if (const auto moved = slider(column, {"volume", value, "% loud", "100"}, percent, 100, 5))
+        actions.emplace_back(SetVolume{*moved / 100});
+    gap(column, 0.5f);
+    paragraph(column, TextSize::note, theme().colour.ink_soft,
+              "Whatever is heard is also seen. Nothing sounds in a pause.");
+}
+
 void instructors_part(Column& column, Actions& actions) {
     constexpr std::array<ButtonWords, 2> words{{{"What counts as stable"}, {"School"}}};
     heading(column, "For the instructor");
@@ -74,6 +89,19 @@ void instructors_part(Column& column, Actions& actions) {
     const int pressed = button_row(column, words);
     if (pressed == 0) actions.emplace_back(OpenCriteria{});
     if (pressed == 1) actions.emplace_back(OpenSchool{});
+}
+
+void devices_part(Column& column, bool can_fill_screen, Actions& actions) {
+    constexpr std::array<ButtonWords, 4> words{
+        {{"Keys and fingers"}, {"Stick and levers"}, {"About Slopewise"}, {"Full screen"}}};
+    heading(column, "What it is flown with");
+    gap(column, 0.5f);
+    switch (button_row(column, std::span(words).first(can_fill_screen ? 4 : 3))) {
+    case 0: actions.emplace_back(OpenKeys{}); break;
+    case 1: actions.emplace_back(OpenControllers{}); break;
+    case 2: actions.emplace_back(OpenAbout{}); break;
+    case 3: actions.emplace_back(ToggleFullScreen{}); break;
+    }
 }
 
 void aids(Column& column, Wanted& wanted) {
@@ -117,62 +145,70 @@ void help(Column& column, const ScreenAndHelpView& sheet, Actions& actions) {
     lead_to_sources(column, actions);
 }
 
+// What a part of the sheet shows and writes to.
+struct Sheet {
+    const View& view;
+    Wanted& wanted;
+    Actions& actions;
+};
+using Part = void (*)(Column&, Sheet&);
+using Parts = std::span<const Part>;
+
+constexpr Part look_part = [](Column& column, Sheet& s) { choose_look(column, s.wanted); };
+constexpr Part heard_part = [](Column& column, Sheet& s) { sound_part(column, s.view.sound, s.actions); };
+constexpr Part size_part = [](Column& column, Sheet& s) {
+    true_size(column, s.view.screen_and_help, s.wanted);
+};
+constexpr Part school_part = [](Column& column, Sheet& s) { instructors_part(column, s.actions); };
+constexpr Part hands_part = [](Column& column, Sheet& s) {
+    devices_part(column, s.view.screen_and_help.can_fill_screen, s.actions);
+};
+constexpr Part aids_part = [](Column& column, Sheet& s) { aids(column, s.wanted); };
+constexpr Part covers_part = [](Column& column, Sheet& s) { covers(column, s.wanted); };
+constexpr Part failures_part = [](Column& column, Sheet& s) { failures(column, s.wanted); };
+constexpr Part help_part = [](Column& column, Sheet& s) { help(column, s.view.screen_and_help, s.actions); };
+
+// Where each stands: what leads on to other sheets is seen without scrolling in a common window.
+constexpr std::array left{look_part, hands_part, school_part, heard_part, size_part};
+constexpr std::array middle{aids_part, covers_part};
+constexpr std::array right{failures_part, help_part};
+constexpr std::array left_with_covers{look_part, hands_part, school_part, heard_part, covers_part, size_part};
+constexpr std::array right_with_aids{aids_part, failures_part, help_part};
+constexpr std::array all_parts{look_part,     aids_part, hands_part,  heard_part, covers_part,
+                               failures_part, size_part, school_part, help_part};
+constexpr Parts left_of_three{left}, middle_of_three{middle}, right_of_three{right};
+constexpr Parts left_of_two{left_with_covers}, right_of_two{right_with_aids};
+constexpr Parts only_column{all_parts};
+
+void below_each_other(Column& column, Parts parts, Sheet& sheet) {
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i > 0) gap(column, 1);
+        parts[i](column, sheet);
+    }
+}
+
+void in_columns(Column& page, std::span<const Parts> parts, Sheet& sheet) {
+    const std::vector<float> shares(parts.size(), 1.0f);
+    std::vector<Column> columns = side_by_side(page, shares, 4);
+    for (std::size_t i = 0; i < parts.size(); ++i) below_each_other(columns[i], parts[i], sheet);
+    join(page, columns);
+}
+
 }  // namespace
 
 Actions draw_screen_and_help(const View& view) {
     Actions actions;
     Wanted wanted{view.display, false};
-    const ScreenAndHelpView& sheet = view.screen_and_help;
     Column page = begin_sheet("screen and help");
-    const ButtonWords back{sheet.in_flight ? "Back to the flight" : "Back", Weight::primary, "H"};
+    const ButtonWords back{view.screen_and_help.in_flight ? "Back to the flight" : "Back", Weight::primary,
+                           "H"};
     if (title_with_way_back(page, "Screen and help", back)) actions.emplace_back(CloseScreenAndHelp{});
+    Sheet all{view, wanted, actions};
     const float sizes = measure(page);
-    if (sizes >= three_columns_from) {
-        const std::array<float, 3> shares{1, 1, 1};
-        std::vector<Column> columns = side_by_side(page, shares, 4);
-        choose_look(columns[0], wanted);
-        gap(columns[0], 1);
-        true_size(columns[0], sheet, wanted);
-        gap(columns[0], 1);
-        instructors_part(columns[0], actions);
-        aids(columns[1], wanted);
-        gap(columns[1], 1);
-        covers(columns[1], wanted);
-        failures(columns[2], wanted);
-        gap(columns[2], 1);
-        help(columns[2], sheet, actions);
-        join(page, columns);
-    } else if (sizes >= two_columns_from) {
-        const std::array<float, 2> shares{1, 1};
-        std::vector<Column> columns = side_by_side(page, shares, 4);
-        choose_look(columns[0], wanted);
-        gap(columns[0], 1);
-        true_size(columns[0], sheet, wanted);
-        gap(columns[0], 1);
-        covers(columns[0], wanted);
-        gap(columns[0], 1);
-        instructors_part(columns[0], actions);
-        aids(columns[1], wanted);
-        gap(columns[1], 1);
-        failures(columns[1], wanted);
-        gap(columns[1], 1);
-        help(columns[1], sheet, actions);
-        join(page, columns);
-    } else {
-        choose_look(page, wanted);
-        gap(page, 1);
-        aids(page, wanted);
-        gap(page, 1);
-        covers(page, wanted);
-        gap(page, 1);
-        failures(page, wanted);
-        gap(page, 1);
-        true_size(page, sheet, wanted);
-        gap(page, 1);
-        instructors_part(page, actions);
-        gap(page, 1);
-        help(page, sheet, actions);
-    }
+    if (sizes >= three_columns_from)
+        in_columns(page, std::array{left_of_three, middle_of_three, right_of_three}, all);
+    else if (sizes >= two_columns_from) in_columns(page, std::array{left_of_two, right_of_two}, all);
+    else below_each_other(page, only_column, all);
     end_sheet(page);
     if (wanted.changed) actions.emplace_back(SetDisplay{wanted.display});
     return actions;

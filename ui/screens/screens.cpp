@@ -10,6 +10,7 @@ namespace {
 // never meant for that sheet's buttons.
 void leave_keys_behind(Screen screen, const View& view, UiState& ui) {
     const bool paused = screen == Screen::flight && view.flight.paused;
+    if (screen != ui.drawn && ui.drawn == Screen::keys) let_keys_move_focus(true);
     if (screen != ui.drawn) hide_focus();  // so that Enter is the next step, whatever was focused before
     if (screen != ui.drawn || paused != ui.drawn_paused) keep_held_keys_from_focus();
     ui.drawn = screen;
@@ -21,6 +22,7 @@ void leave_keys_behind(Screen screen, const View& view, UiState& ui) {
 Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     const bool just_opened = screen != ui.drawn;
     leave_keys_behind(screen, view, ui);
+    ui.pads.areas = {};  // the flight says anew where they are
     wear_look(view.display.look, view.display.projector_text);
     switch (screen) {
     case Screen::choices: return draw_choices(view);
@@ -50,6 +52,9 @@ Actions draw_screen(Screen screen, const View& view, UiState& ui) {
     case Screen::class_room: return draw_class_room(view, ui);
     case Screen::class_window: return draw_class_window(view);
     case Screen::class_table: return draw_class_table(view, just_opened);
+    case Screen::keys: return draw_keys(view);
+    case Screen::controllers: return draw_controllers(view);
+    case Screen::about: return draw_about(view);
     }
     return {};
 }

@@ -4,6 +4,7 @@
 #include "ui/action.h"
 #include "ui/screens/lesson_editor_ui.h"
 #include "ui/screens/logbook_ui.h"
+#include "ui/screens/thumb_pads_ui.h"
 #include "ui/view.h"
 
 namespace slopewise {
@@ -35,7 +36,10 @@ enum class Screen {
     lesson_card,
     class_room,
     class_window,
-    class_table
+    class_table,
+    keys,
+    controllers,
+    about
 };
 
 // What a screen remembers between frames that is nobody else's business.
@@ -45,6 +49,7 @@ struct UiState {
     bool looking = false;            // paused with the sheet put away, to talk about the picture
     Screen drawn = Screen::choices;  // in the last frame
     bool drawn_paused = false;
+    ThumbPadsUi pads;
     LogbookUi logbook;
     LessonEditorUi lessons;
     int lesson_shown = -1;  // that was chosen in the last frame, among those of the syllabus
@@ -77,6 +82,9 @@ Actions draw_lesson_card(const View& view);
 Actions draw_class_room(const View& view, UiState& ui);
 Actions draw_class_window(const View& view);
 Actions draw_class_table(const View& view, bool just_opened);
+Actions draw_keys(const View& view);
+Actions draw_controllers(const View& view);
+Actions draw_about(const View& view);
 
 // Draws the screen named, over the whole window.
 Actions draw_screen(Screen screen, const View& view, UiState& ui);

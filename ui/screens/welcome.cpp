@@ -4,6 +4,7 @@
 #include <array>
 
 #include "ui/screens/screens.h"
+#include "ui/screens/update_line.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/notes.h"
 
@@ -69,7 +70,8 @@ Actions draw_welcome(const View& view) {
     paragraph(page, TextSize::title, theme().colour.ink, "Slopewise", true);
     gap(page, 1);
     rule(page);
-    gap(page, 3);
+    gap(page, view.about.update_waits ? 1.0f : 3.0f);
+    update_line(page, view, actions);
     sentences(page);
     gap(page, 3);
     beginnings(page, actions);
