@@ -66,7 +66,7 @@ const mainAndWindow = ["ui/platform/main.cpp", "ui/platform/window.cpp"];
 
 // The part that a file belongs to, by its path from the top folder.
 export function partOf(path) {
-    if (/^ui\/(view|view_replay|view_logbook|view_lessons|view_sources|view_drills|view_syllabus|view_class|view_ask|view_station|view_boards|view_class_table|scene_view|room_shown|class_wishes|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
+    if (/^ui\/(view|view_replay|view_logbook|view_lessons|view_sources|view_drills|view_syllabus|view_class|view_ask|view_station|view_boards|view_class_table|view_keys|view_pads|fingers|key_meanings|view_controllers|view_about|device_wishes|scene_view|room_shown|class_wishes|action|display|debrief_view|labelled_value)\.h$/.test(path)) return "ui/view";
     if (/^ui\/(theme|palette)\.(h|cpp)$/.test(path)) return "ui/theme";
     const folder = path.split("/").slice(0, -1).join("/");
     return folder in mayUse ? folder : undefined;

@@ -10,6 +10,6 @@ int main() {
         std::fprintf(stderr, "%s\n", problem.c_str());
         return 1;
     }
-    run_frames([](const RawInput&) {});
+    run_frames([](const RawInput&) { return FingerAreas{}; });
     return 0;
 }

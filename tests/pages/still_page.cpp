@@ -56,6 +56,7 @@ int main(int argc, char** argv) {
         frame(app, raw, *host);
         if (!told) std::printf("pitch %.6f\n", deg_from_rad(app.view.flight.scene.camera.pitch_rad));
         told = true;
+        return FingerAreas{};
     });
     return 0;
 }

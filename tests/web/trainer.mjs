@@ -1,22 +1,19 @@
 // The trainer in a real browser, as the tests use it: served, opened, read and flown with keys.
 import { spawn } from "node:child_process";
-import { mkdirSync } from "node:fs";
-import { createRequire } from "node:module";
-import { homedir } from "node:os";
+import { mkdirSync, readdirSync, statSync } from "node:fs";
 import path from "node:path";
 import { after, before } from "node:test";
 import { fileURLToPath } from "node:url";
 
+import { launch } from "./browsers.mjs";
+
+export { launch };
+
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
 
-const deps =
-    process.env.SLOPEWISE_DEPS ??
-    path.join(process.env.XDG_CACHE_HOME ?? path.join(homedir(), ".cache"), "slopewise");
-const { chromium } = createRequire(path.join(deps, "tests.cjs"))("playwright-core");
-
-// Serves the built site on a free port; resolves to { address, stop }.
-export async function serve() {
-    const server = spawn(process.execPath, [path.join(root, "web/serve.mjs"), "--port", "0"], { cwd: root });
+// Serves the built site, or another folder, on a free port; resolves to { address, stop }.
+export async function serve({ folder = path.join(root, "build/web/site"), port = 0 } = {}) {
+    const server = spawn(process.execPath, [path.join(root, "web/serve.mjs"), "--port", String(port), "--folder", folder], { cwd: root });
     const address = await new Promise((resolve, reject) => {
         let said = "";
         server.stdout.on("data", (text) => {
@@ -30,36 +27,23 @@ export async function serve() {
     return { address, stop: () => server.kill() };
 }
 
-// A browser with software WebGL 2 and no traffic of its own.
-export function launch() {
-    return chromium.launch({
-        executablePath: "/usr/bin/chromium",
-        headless: true,
-        args: [
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-        ],
-    });
-}
-
 // The site served and a browser for it, through all tests of a file; a folder for the pictures they take.
-export function stage() {
+export function stage(browser = "chromium") {
     const on = {};
     before(async () => {
         mkdirSync(path.join(root, "build/pictures"), { recursive: true });
         on.server = await serve();
-        on.browser = await launch();
+        on.browser = await launch(browser);
     });
     after(async () => {
         await on.browser?.close();
         on.server?.stop();
     });
-    return { open: (options) => Trainer.open(on.browser, on.server.address, options), address: () => on.server.address };
+    return {
+        open: (options) => Trainer.open(on.browser, on.server.address, options),
+        address: () => on.server.address,
+        stopServer: () => on.server.stop(),
+    };
 }
 
 export const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -69,7 +53,7 @@ export class Trainer {
     static async open(
         browser,
         address,
-        { width = 1280, height = 720, scale = 1, touch = false, reducedMotion = "no-preference", after = "", first = "Choose an approach" } = {},
+        { width = 1280, height = 720, scale = 1, touch = false, reducedMotion = "no-preference", after = "", first = "Choose an approach", before } = {},
     ) {
         const context = await browser.newContext({
             viewport: { width, height },
@@ -78,17 +62,13 @@ export class Trainer {
             reducedMotion,
             acceptDownloads: true,
         });
-        const page = await context.newPage();
-        const trainer = new Trainer(page, context);
-        page.on("console", (message) => {
-            if (message.type() === "error") trainer.errors.push(message.text());
-        });
-        page.on("pageerror", (error) => trainer.errors.push(String(error)));
-        page.on("request", (request) => trainer.requests.push(request.url()));
+        context.setDefaultTimeout(120000); // a machine that does much else starts a page slowly
+        const trainer = new Trainer(await context.newPage(), context);
+        if (before) await trainer.page.addInitScript(before); // in the page, before anything of ours
         trainer.opened = Date.now();
-        await page.goto(address + after); // what stands after the address, and what the first screen then says
+        await trainer.page.goto(address + after); // what stands after the address, and what the first screen then says
         if (first === "Choose an approach") await trainer.pastFirstPage();
-        await trainer.screen(first);
+        if (first) await trainer.screen(first);
         trainer.firstScreenMs = Date.now() - trainer.opened;
         return trainer;
     }
@@ -98,6 +78,29 @@ export class Trainer {
         this.context = context;
         this.errors = [];
         this.requests = [];
+        // Where Firefox takes a screenshot, its driver tries a style of its own, which the page's policy refuses. One of
+        // ours would be told by Chromium too.
+        const told = (words) => {
+            if (!words.includes("blocked an inline style (style-src-elem)")) this.errors.push(words);
+        };
+        page.on("console", (message) => {
+            if (message.type() === "error") told(message.text());
+        });
+        page.on("pageerror", (error) => told(String(error)));
+        page.on("request", (request) => this.requests.push(request.url()));
+    }
+
+    // A page that this one has opened.
+    beside(page) {
+        return new Trainer(page, this.context);
+    }
+
+    // Another tab of the same browser.
+    async another(address, first = "Choose an approach") {
+        const tab = new Trainer(await this.context.newPage(), this.context);
+        await tab.page.goto(address);
+        await tab.screen(first);
+        return tab;
     }
 
     text() {
@@ -162,6 +165,51 @@ export class Trainer {
         await this.frames(3);
         await mouse.up();
         await this.frames();
+    }
+
+    // From the choice of an approach into its flight; a newcomer is asked which key lowers the nose.
+    async startFlight() {
+        await this.press("Enter");
+        await this.page.waitForFunction(() => /Briefing|Which key/.test(document.getElementById("mirror").textContent));
+        if ((await this.text()).includes("Which key")) await this.press("ArrowUp");
+        await this.screen("Briefing");
+        await this.press("Enter");
+        await this.screen("Flying");
+    }
+
+    // So many seconds with a hand on the stick, then a go-around, and its summary.
+    async flyShort(seconds = 4) {
+        await this.startFlight();
+        for (let second = 0; second < seconds; ++second) {
+            await this.press(second % 2 === 0 ? "ArrowUp" : "ArrowDown", 100);
+            await wait(900);
+        }
+        await this.press("g");
+        await this.openSheet();
+    }
+
+    // The name of the file that is handed over when `key` is pressed. playwright-core hears of no file that a page of
+    // Firefox hands over by itself, so there the folder is looked at where it comes to lie.
+    async savedBy(key) {
+        const { downloads } = this.context.browser();
+        const coming = downloads ? undefined : this.page.waitForEvent("download");
+        await this.press(key);
+        if (coming) return (await coming).suggestedFilename();
+        for (let tries = 0; tries < 300; ++tries, await wait(100)) {
+            const name = readdirSync(downloads).find((one) => !one.endsWith(".part"));
+            if (name && statSync(path.join(downloads, name)).size > 0) return name;
+        }
+        throw new Error("no file came within 30 s");
+    }
+
+    async openLogbook() {
+        await this.press("l");
+        await this.screen("Logbook. Student");
+    }
+
+    // The build that the page is of, as the program says it.
+    build() {
+        return this.page.locator("meta[name=build]").getAttribute("content");
     }
 
     // Past the question how it was, which comes first, to the summary.
