@@ -20,7 +20,6 @@ enum class HostEvent {
     update_waits,    // a newer version is loaded and waits to be taken
     picture_lost,    // nothing can be drawn for now
     picture_back,
-    slow,  // the machine is too slow for the flight's time
 };
 
 // A text that came from outside: the page's own address, a file that was chosen.
