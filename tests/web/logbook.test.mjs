@@ -220,7 +220,12 @@ async function takeIn(trainer, file) {
     await trainer.press("i");
     const chooser = await asked;
     await chooser.setFiles(file);
-    await trainer.screen("taken in", 60000); // told when all of it is read
+    // Told when all of it is read; until then the words of the file before it may still stand there.
+    const name = path.basename(file);
+    await trainer.page.waitForFunction((wanted) => {
+        const told = document.getElementById("mirror").textContent;
+        return told.includes(wanted) && !told.includes(`Taking in ${wanted}`);
+    }, name);
     return trainer.text();
 }
 
