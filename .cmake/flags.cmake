@@ -9,9 +9,8 @@ set(CMAKE_VERIFY_INTERFACE_HEADER_SETS ON) # each header must compile alone: all
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
 
 # The optimiser's level is set here once; assertions stay on in every build but the one that is served. The page is
-# built for size, but for what runs in every tick (engine/CMakeLists.txt): all of it is 461 kB compressed (brotli,
-# `node web/measure.mjs`), 4 kB less with the ticks at -Oz too, which then take 1.7 times what they take natively, not
-# 1.5.
+# built for size, but for what runs in every tick (engine/CMakeLists.txt): 4 kB more (brotli), and a tick takes 1.5 times
+# what it takes natively, not 1.7.
 if(NOT SLOPEWISE_SANITIZE)
     set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O2 -g")
     set(CMAKE_C_FLAGS_RELWITHDEBINFO "-O2 -g")

@@ -129,7 +129,11 @@ async function start() {
         printErr: print,
         instantiateWasm(imports, ready) {
             compiled
-                .then(async (module) => ready(await WebAssembly.instantiate(module, imports), module))
+                .then(async (module) => {
+                    const instance = await WebAssembly.instantiate(module, withSecond(imports));
+                    first = instance.exports;
+                    ready(instance, module);
+                })
                 .catch(failedToLoad);
             return {};
         },
@@ -141,6 +145,7 @@ async function start() {
     part("notice").hidden = true;
     document.documentElement.dataset.state = "running";
     canvas.focus({ preventScroll: true });
+    followWithSecond().catch((error) => console.warn(`The second part has not come: ${error}`)); // it is asked for again when it is wanted
 }
 
 // ---- Around the canvas ------------------------------------------------------------------------------------

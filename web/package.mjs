@@ -1,7 +1,8 @@
-// package.mjs SITE ONE-FILE PROGRAM --licences NAME=FILE...
+// package.mjs SITE ONE-FILE PROGRAM WASM-SPLIT --licences NAME=FILE...
 //
-// Makes both ways to ship from PROGRAM.js and PROGRAM.wasm: the folder SITE that is served as it stands, with a .gz and
-// a .br beside each file, made once here so that no server has to compress; and the page ONE-FILE that needs no server.
+// Makes both ways to ship from PROGRAM.js and PROGRAM.wasm: the folder SITE that is served as it stands, in two parts by
+// the tool WASM-SPLIT, with a .gz and a .br beside each file, made once here so that no server has to compress; and the
+// page ONE-FILE that needs no server.
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
@@ -9,8 +10,8 @@ import { compressed, licenceText, programAt } from "./ship/program.mjs";
 import { singleFile } from "./ship/single_file.mjs";
 import { siteFiles } from "./ship/site.mjs";
 
-const [site, oneFile, program, , ...licences] = process.argv.slice(2);
-const shipped = programAt(program, licenceText(licences));
+const [site, oneFile, program, wasmSplit, , ...licences] = process.argv.slice(2);
+const shipped = programAt(program, licenceText(licences), wasmSplit);
 
 rmSync(site, { recursive: true, force: true });
 mkdirSync(site, { recursive: true });

@@ -5,12 +5,52 @@ const notLoaded = "Slopewise could not be loaded. Check the connection and load 
 const canOpenProgram = true;
 const build = document.querySelector("meta[name=build]").content;
 
-// Its WebAssembly, as a stream of bytes.
+// The first part of its WebAssembly, as a stream of bytes.
 async function openProgram() {
     const address = `slopewise.wasm?${build}`;
     const response = await fetch(address);
     if (!response.ok) throw new Error(`${address}: the server answered ${response.status} ${response.statusText}`);
     return response.body;
+}
+
+// ---- The second part -------------------------------------------------------------------------------------------------
+//
+// What the first screen does not run (web/ship/parts.mjs) follows while that screen is read. Until then each of its
+// functions is imported from here, under its place in the table of functions; once there, it has put itself into that
+// place. A visitor who is quicker than the line waits for it: the call itself does, so nothing can go wrong between.
+const secondAddress = `slopewise_second.wasm?${build}`;
+let first; // what the first part exports, once it runs
+let whole = false;
+
+const withSecond = (imports) => ({ ...imports, second: new Proxy({}, { get: (_, place) => (...given) => functionAt(place)(...given) }) });
+
+function functionAt(place) {
+    if (!whole) waitForSecond();
+    const table = Object.values(first).find((one) => one instanceof WebAssembly.Table);
+    return table.get(Number(place));
+}
+
+async function followWithSecond() {
+    const compiled = await WebAssembly.compileStreaming(fetch(secondAddress));
+    if (!whole) await WebAssembly.instantiate(compiled, { first });
+    whole = true;
+}
+
+function waitForSecond() {
+    try {
+        performance.mark("waited for the second part");
+        const request = new XMLHttpRequest();
+        request.open("GET", secondAddress, false);
+        request.overrideMimeType("text/plain; charset=x-user-defined"); // what is waited for comes as text: a letter is a byte
+        request.send();
+        if (request.status !== 200) throw new Error(`${secondAddress}: the server answered ${request.status} ${request.statusText}`);
+        const bytes = Uint8Array.from(request.responseText, (letter) => letter.charCodeAt(0) & 255);
+        new WebAssembly.Instance(new WebAssembly.Module(bytes), { first });
+        whole = true;
+    } catch (error) {
+        tellProblem(notLoaded, String(error?.stack ?? error));
+        throw error;
+    }
 }
 
 const programMaker = async () => (await import(`./slopewise.js?${build}`)).default;

@@ -22,6 +22,11 @@ function unpacked(id) {
 const openProgram = async () => unpacked("packed-program");
 const programMaker = async () => createProgram;
 
+// All of it is here at once.
+let first;
+const withSecond = (imports) => imports;
+const followWithSecond = async () => {};
+
 // There is no file of licences beside this one: the link leads to the text inside it.
 async function linkLicences() {
     const text = await new Response(unpacked("packed-licences")).text();

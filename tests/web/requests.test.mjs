@@ -55,7 +55,7 @@ for (const name of ["chromium", "firefox"]) {
         assert.deepEqual(elsewhere, []);
         const files = new Set(pages.filter((one) => one.startsWith(server.address)).map((one) => new URL(one).pathname));
         t.diagnostic(`${pages.length} requests, for ${[...files].sort().join(" ")}; ${ofTheBrowser} of the browser's own`);
-        for (const file of ["/", "/slopewise.wasm", "/service_worker.js", "/icon-512.png", "/licences.txt"]) assert.ok(files.has(file), file);
+        for (const file of ["/", "/slopewise.wasm", "/slopewise_second.wasm", "/service_worker.js", "/icon-512.png", "/licences.txt"]) assert.ok(files.has(file), file);
     });
 
     test(`${name}: a whole session of the one file asks for that file, and nothing else`, async (t) => {

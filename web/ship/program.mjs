@@ -2,6 +2,8 @@
 import { readFileSync } from "node:fs";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 
+import { inTwoParts, withoutNames } from "./parts.mjs";
+
 // `licences`: NAME=FILE, one for each part.
 export function licenceText(licences) {
     const line = "=".repeat(100);
@@ -12,8 +14,14 @@ export function licenceText(licences) {
     return `Slopewise is made of the parts below; this is each part's own licence.\n\n${parts.join("\n\n")}`;
 }
 
-// `path` without its ending: PATH.js and PATH.wasm.
-export const programAt = (path, licences) => ({ js: readFileSync(`${path}.js`), wasm: readFileSync(`${path}.wasm`), licences });
+// `path` without its ending: PATH.js and PATH.wasm, which was linked with the names of its functions. `wasmSplit` is
+// Binaryen's tool; without it the first part is all there is.
+export function programAt(path, licences, wasmSplit) {
+    const named = readFileSync(`${path}.wasm`);
+    const wasm = withoutNames(named);
+    const parts = wasmSplit ? inTwoParts(named, wasmSplit) : { first: wasm, second: Buffer.alloc(0) };
+    return { js: readFileSync(`${path}.js`), wasm, parts, licences };
+}
 
 export function compressed(content) {
     const bytes = Buffer.from(content);

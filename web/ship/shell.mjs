@@ -32,8 +32,9 @@ export function replacePart(page, name, content) {
 }
 export const withoutMarks = (page) => page.replace(/[ \t]*<!-- \/?site: .*? -->\n/g, "");
 
-// `program`: what the compiler made, { js, wasm }, and the licences of all parts in one text.
+// `program`: what the compiler made, { js, wasm, parts }, and the licences of all it is made of in one text.
 export function buildId(program) {
     const sources = ["index.html", "boot.js", "program_beside.js", "program_inside.js", "service_worker.js", "manifest.webmanifest", "style.css", "icon.svg"];
-    return buildOf([...sources.map(shell), program.js, program.wasm, program.licences]);
+    const { first, second } = program.parts;
+    return buildOf([...sources.map(shell), program.js, program.wasm, first, second, program.licences]);
 }

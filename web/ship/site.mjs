@@ -6,17 +6,19 @@ import { buildId, fill, sha256, shell, withoutMarks } from "./shell.mjs";
 // What a visitor waits for before the first screen; all else is fetched afterwards, to be there without a network.
 export const neededAtStart = ["index.html", "boot.js", "style.css", "icon.svg", "slopewise.js", "slopewise.wasm"];
 
-// Name -> content of each file. `program`: { js, wasm, licences }.
+// Name -> content of each file. `program`: { js, parts: { first, second }, licences }.
 export function siteFiles(program) {
     const build = buildId(program);
+    const { first, second } = program.parts;
     const files = {
-        "index.html": fill(withoutMarks(shell("index.html")), { BUILD: build, POLICY: sitePolicy, WASM_BYTES: String(program.wasm.length) }),
+        "index.html": fill(withoutMarks(shell("index.html")), { BUILD: build, POLICY: sitePolicy, WASM_BYTES: String(first.length) }),
         "boot.js": `${shell("program_beside.js")}\n${shell("boot.js")}`,
         "style.css": shell("style.css"),
         "icon.svg": shell("icon.svg"),
         "manifest.webmanifest": shell("manifest.webmanifest"),
         "slopewise.js": program.js,
-        "slopewise.wasm": program.wasm,
+        "slopewise.wasm": first,
+        "slopewise_second.wasm": second,
         "licences.txt": program.licences,
         ...iconFiles(shell("icon.svg")),
     };
