@@ -19,7 +19,6 @@ enum class HostEvent {
     storage_failed,  // a kept text could not be written
     update_waits,    // a newer version is loaded and waits to be taken
     picture_lost,    // nothing can be drawn for now
-    picture_back,
 };
 
 // A text that came from outside: the page's own address, a file that was chosen.

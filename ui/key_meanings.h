@@ -37,9 +37,10 @@ inline std::string key_for(std::span<const KeyHint> hints, std::string_view mean
     return std::string(usual);
 }
 
-// The same for keys that are held, or pressed where a press holds.
-inline std::string look_in_key(std::span<const KeyHint> hints) {
-    return key_for(hints, look_in, key_for(hints, look_in_sticky, "V"));
+// What one does to look in: "hold V", or "press V" where a press holds.
+inline std::string look_in_way(std::span<const KeyHint> hints) {
+    const std::string held = key_for(hints, look_in, "");
+    return held.empty() ? "press " + key_for(hints, look_in_sticky, "V") : "hold " + held;
 }
 inline std::string path_help_key(std::span<const KeyHint> hints) {
     return key_for(hints, path_help, key_for(hints, path_help_sticky, "A"));

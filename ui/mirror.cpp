@@ -73,8 +73,8 @@ void flight_text(const FlightView& flight, std::string& text) {
     if (flight.drill.there())
         text.append(flight.drill.share).append("\n").append(flight.drill.task).append("\n");
     if (flight.panel_dark)
-        text.append("The panel is dark: hold ")
-            .append(key_meaning::look_in_key(flight.keys))
+        text.append("The panel is dark: ")
+            .append(key_meaning::look_in_way(flight.keys))
             .append(" to look at it.\n");
     if (!flight.control.empty()) text.append(flight.control).append(".\n");
     path_help_text(flight.scene.path_help, text);

@@ -69,8 +69,7 @@ public:
         std::vector<HostEvent> events;
         if (slopewise_take_hidden() != 0) events.push_back(HostEvent::hidden);
         if (slopewise_take_update_waits() != 0) events.push_back(HostEvent::update_waits);
-        if (picture_lost() != lost_)
-            events.push_back(lost_ ? HostEvent::picture_back : HostEvent::picture_lost);
+        if (picture_lost() && !lost_) events.push_back(HostEvent::picture_lost);
         lost_ = picture_lost();
         if (refused_) events.push_back(HostEvent::storage_failed);
         refused_ = false;

@@ -5,12 +5,18 @@ const notLoaded = "Slopewise could not be loaded. Check the connection and load 
 const canOpenProgram = true;
 const build = document.querySelector("meta[name=build]").content;
 
-// The first part of its WebAssembly, as a stream of bytes.
-async function openProgram() {
-    const address = `slopewise.wasm?${build}`;
+async function answerOf(address) {
     const response = await fetch(address);
     if (!response.ok) throw new Error(`${address}: the server answered ${response.status} ${response.statusText}`);
-    return response.body;
+    return response;
+}
+
+// The first part of its WebAssembly, as a stream of bytes.
+async function openProgram() {
+    // Kept on the device, the second is there as soon. And it has to be: what is waited for below is asked of the network
+    // alone, past the worker that keeps it.
+    if (navigator.serviceWorker?.controller) await fetchSecond();
+    return (await answerOf(`slopewise.wasm?${build}`)).body;
 }
 
 // ---- The second part -------------------------------------------------------------------------------------------------
@@ -19,6 +25,7 @@ async function openProgram() {
 // functions is imported from here, under its place in the table of functions; once there, it has put itself into that
 // place. A visitor who is quicker than the line waits for it: the call itself does, so nothing can go wrong between.
 const secondAddress = `slopewise_second.wasm?${build}`;
+let secondBytes;
 let first; // what the first part exports, once it runs
 let whole = false;
 
@@ -30,8 +37,13 @@ function functionAt(place) {
     return table.get(Number(place));
 }
 
+async function fetchSecond() {
+    secondBytes = await (await answerOf(secondAddress)).arrayBuffer();
+}
+
 async function followWithSecond() {
-    const compiled = await WebAssembly.compileStreaming(fetch(secondAddress));
+    if (!secondBytes) await fetchSecond();
+    const compiled = await WebAssembly.compile(secondBytes);
     if (!whole) await WebAssembly.instantiate(compiled, { first });
     whole = true;
 }
@@ -39,18 +51,21 @@ async function followWithSecond() {
 function waitForSecond() {
     try {
         performance.mark("waited for the second part");
-        const request = new XMLHttpRequest();
-        request.open("GET", secondAddress, false);
-        request.overrideMimeType("text/plain; charset=x-user-defined"); // what is waited for comes as text: a letter is a byte
-        request.send();
-        if (request.status !== 200) throw new Error(`${secondAddress}: the server answered ${request.status} ${request.statusText}`);
-        const bytes = Uint8Array.from(request.responseText, (letter) => letter.charCodeAt(0) & 255);
-        new WebAssembly.Instance(new WebAssembly.Module(bytes), { first });
+        new WebAssembly.Instance(new WebAssembly.Module(secondBytes ?? secondAtOnce()), { first });
         whole = true;
     } catch (error) {
         tellProblem(notLoaded, String(error?.stack ?? error));
         throw error;
     }
+}
+
+function secondAtOnce() {
+    const request = new XMLHttpRequest();
+    request.open("GET", secondAddress, false);
+    request.overrideMimeType("text/plain; charset=x-user-defined"); // what is waited for comes as text: a letter is a byte
+    request.send();
+    if (request.status !== 200) throw new Error(`${secondAddress}: the server answered ${request.status} ${request.statusText}`);
+    return Uint8Array.from(request.responseText, (letter) => letter.charCodeAt(0) & 255);
 }
 
 const programMaker = async () => (await import(`./slopewise.js?${build}`)).default;

@@ -8,6 +8,7 @@
 #include "tests/ui/test_host.h"
 #include "tests/wish_in.h"
 #include "ui/app.h"
+#include "ui/key_meanings.h"
 #include "ui/make_view.h"
 #include "ui/theme.h"
 
@@ -127,6 +128,10 @@ TEST_CASE("peeks: with eyes outside the panel is dark but for a look, and each l
     apply(app, ChooseDistance{1}, host);
     apply(app, StartFlight{}, host);
     CHECK(make_view(app).flight.panel_dark);
+    CHECK(key_meaning::look_in_way(make_view(app).flight.keys) == "hold V");
+    app.settings.keys.sticky = true;
+    CHECK(key_meaning::look_in_way(make_view(app).flight.keys) == "press V");
+    app.settings.keys.sticky = false;
     fly_s(app, 2.0, false);
     fly_s(app, 0.5, true);
     CHECK_FALSE(make_view(app).flight.panel_dark);

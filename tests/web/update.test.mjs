@@ -16,7 +16,8 @@ const site = path.join(root, "build/web/site");
 // The same program with a line more: another build.
 function newerBuild() {
     const program = programAt(path.join(root, "build/web/web/slopewise"), readFileSync(path.join(site, "licences.txt")));
-    return siteFiles({ ...program, js: Buffer.concat([program.js, Buffer.from("\n// newer\n")]) });
+    const parts = { first: readFileSync(path.join(site, "slopewise.wasm")), second: readFileSync(path.join(site, "slopewise_second.wasm")) };
+    return siteFiles({ ...program, parts, js: Buffer.concat([program.js, Buffer.from("\n// newer\n")]) });
 }
 const newer = newerBuild();
 const buildOf = (page) => page.match(/<meta name="build" content="([0-9a-f]{8})">/)[1];

@@ -324,9 +324,9 @@ Actions draw_flight(const View& view, UiState& ui) {
     const Display& display = view.display;
     if (flight.scored)
         draw_profile_inset(list, layout.scene_max, layout.view_max, {layout.edge, next}, flight);
-    const std::string look_key = key_meaning::look_in_key(flight.keys);
+    const std::string look_way = key_meaning::look_in_way(flight.keys);
     Actions actions = draw_shelf(list, layout.shelf_min, layout.shelf_max, flight.instruments,
-                                 {display.projector_text, display.eyes_outside, flight.panel_dark, look_key});
+                                 {display.projector_text, display.eyes_outside, flight.panel_dark, look_way});
     const Actions pressed = draw_panel(list, layout, flight, ui);
     const Actions help = draw_help_call(list, layout, flight);
     const Actions exchange = draw_exchange(list, layout, flight);

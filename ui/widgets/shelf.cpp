@@ -141,17 +141,17 @@ ImU32 veiled(ImU32 colour, unsigned alpha) {
 }
 
 // Dark, but for the levers' shapes, which the hand finds without looking.
-void darken(ImDrawList* list, ImVec2 min, ImVec2 max, ImVec2 dials_max, std::string_view look_key) {
+void darken(ImDrawList* list, ImVec2 min, ImVec2 max, ImVec2 dials_max, std::string_view look_way) {
     const Palette& colour = theme().colour;
     const ImVec2 under_edge{min.x, min.y + 1.0f};
     list->AddRectFilled(under_edge, max, veiled(colour.shelf, 130));
     list->AddRectFilled(under_edge, dials_max, veiled(colour.shelf, 238));
-    const int key_bytes = static_cast<int>(std::min<std::size_t>(look_key.size(), 16));
+    const int way_bytes = static_cast<int>(std::min<std::size_t>(look_way.size(), 24));
     std::array<char, 80> words{};  // no string: each frame draws it, and frames take no memory
-    std::snprintf(words.data(), words.size(), "Eyes outside. To look in: hold %.*s, or here.", key_bytes,
-                  look_key.data());
+    std::snprintf(words.data(), words.size(), "Eyes outside. To look in: %.*s, or here.", way_bytes,
+                  look_way.data());
     if (text_extent(TextSize::note, words.data()).x > dials_max.x - min.x - grid(2))
-        std::snprintf(words.data(), words.size(), "Hold %.*s or here", key_bytes, look_key.data());
+        std::snprintf(words.data(), words.size(), "Look: %.*s or here", way_bytes, look_way.data());
     text_centred(list, {(min.x + dials_max.x) / 2, (min.y + dials_max.y) / 2}, TextSize::note,
                  colour.dial_soft, words.data());
 }
@@ -184,7 +184,7 @@ Actions draw_shelf(ImDrawList* list, ImVec2 min, ImVec2 max, const InstrumentsVi
     const bool tall = high.y - low.y > tall_from * (high.x - low.x);
     Drawn drawn = tall ? draw_tall(list, low, high, i) : draw_wide(list, low, high, i, look.back_row);
     if (look.peeks) feel_for_finger(min, drawn.dials_max, drawn.actions);
-    if (look.dark) darken(list, min, max, drawn.dials_max, look.look_key);
+    if (look.dark) darken(list, min, max, drawn.dials_max, look.look_way);
     return std::move(drawn.actions);
 }
 

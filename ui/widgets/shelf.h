@@ -12,10 +12,10 @@ namespace slopewise {
 
 // How the shelf is wanted.
 struct ShelfLook {
-    bool back_row = false;            // the airspeed once more, in digits for the last row of a classroom
-    bool peeks = false;               // eyes outside: a finger on the dials is a look at them
-    bool dark = false;                // nobody looks at them now
-    std::string_view look_key = "V";  // that looks in
+    bool back_row = false;                 // the airspeed once more, in digits for the last row of a classroom
+    bool peeks = false;                    // eyes outside: a finger on the dials is a look at them
+    bool dark = false;                     // nobody looks at them now
+    std::string_view look_way = "hold V";  // that looks in
 };
 
 // Height that the shelf wants in a window (px): about a quarter.
