@@ -33,7 +33,7 @@ std::size_t edits_between(std::string_view a, std::string_view b) {
 
 std::string number_text(double value) {
     char buffer[40];
-    std::snprintf(buffer, sizeof buffer, "%.10g", value);
+    std::snprintf(buffer, sizeof buffer, "%.10g", value + 0.0);  // never "-0", which is read as 0
     return buffer;
 }
 

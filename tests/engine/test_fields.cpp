@@ -137,5 +137,6 @@ TEST_CASE("fields: numbers are told in their shortest form") {
     CHECK(number_text(600.0) == "600");
     CHECK(number_text(0.5) == "0.5");
     CHECK(number_text(-0.0002) == "-0.0002");
+    CHECK(number_text(-0.0) == "0");
     CHECK(number_text(1013.25) == "1013.25");
 }
