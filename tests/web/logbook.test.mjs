@@ -1,88 +1,11 @@
-// The logbook in a real browser's database: tabs that are killed, a device that is full, damage, files of others, two
-// tabs, an older and a newer version, and many attempts.
+// The logbook in a real browser's database: tabs that are killed, a device that is full, damage, two tabs, an older and a
+// newer version, and many attempts.
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import path from "node:path";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 
-import { root, stage, wait } from "./trainer.mjs";
-
-const on = stage();
-const small = { width: 640, height: 360 }; // software drawing takes its time
-const folder = path.join(root, "build/logbook");
-mkdirSync(folder, { recursive: true });
-
-// The stick question answered, as after a first flight.
-const answered = () =>
-    localStorage.setItem("slopewise-settings", JSON.stringify({ kind: "settings", stick_sense: "up_key_pushes", sound: "off" }));
-
-async function open(options = small) {
-    const trainer = await on.open(options);
-    await trainer.page.evaluate(answered);
-    await reload(trainer);
-    return trainer;
-}
-
-async function reload(trainer) {
-    await trainer.page.reload();
-    await trainer.screen("Choose an approach");
-}
-
-// Another tab of the same browser.
-async function another(trainer) {
-    const page = await trainer.context.newPage();
-    await page.goto(on.address());
-    const tab = Object.assign(Object.create(Object.getPrototypeOf(trainer)), trainer, { page });
-    await tab.screen("Choose an approach");
-    return tab;
-}
-
-// All that the database holds: { rows, attempts (as texts), journal (keys) }.
-function database(page) {
-    return page.evaluate(async () => {
-        const settled = (request) => new Promise((resolve, reject) => {
-            request.onsuccess = () => resolve(request.result);
-            request.onerror = () => reject(request.error);
-        });
-        const db = await settled(indexedDB.open("slopewise"));
-        const all = (name, what) => settled(db.transaction(name).objectStore(name)[what]());
-        const unpack = (kept) => typeof kept === "string" ? kept
-            : new Response(new Blob([kept]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
-        const found = {
-            ids: await all("rows", "getAllKeys"),
-            rows: await all("rows", "getAll"),
-            attempts: await Promise.all((await all("attempts", "getAll")).map(unpack)),
-            journal: await all("journal", "getAllKeys"),
-        };
-        db.close();
-        return found;
-    });
-}
-
-const flownSeconds = (attempt) => JSON.parse(attempt).recording.ticks / 120;
-
-async function start(trainer) {
-    await trainer.press("Enter");
-    await trainer.screen("Briefing");
-    await trainer.press("Enter");
-    await trainer.screen("Flying");
-}
-
-// A few seconds of flight, ended by going around, and its summary.
-async function flyShort(trainer, seconds = 6) {
-    await start(trainer);
-    await wait(1000 * seconds);
-    await trainer.press("g");
-    await trainer.screen("Before the sheet");
-    await trainer.press("Escape");
-    await trainer.screen("Deviation summary");
-}
-
-async function openLogbook(trainer) {
-    await trainer.press("l");
-    await trainer.screen("Logbook. Student");
-}
+import { another, database, flownSeconds, flyShort, handedOver, on, open, openLogbook, reload, start } from "./logbook_steps.mjs";
+import { wait } from "./trainer.mjs";
 
 test("thirty tabs killed in flight: each flight is in the logbook, and at most its last second is lost", { timeout: 900000 }, async () => {
     const hands = 5;
@@ -214,90 +137,6 @@ test("a damaged attempt is refused by its name, and the other opens; looked at, 
 });
 
 // Asked for with a key, a file is chosen for the page to take in; resolves when it has been read.
-async function takeIn(trainer, file) {
-    const asked = trainer.page.waitForEvent("filechooser");
-    await wait(500); // until the browser has been told to ask us, not the user
-    await trainer.press("i");
-    const chooser = await asked;
-    await chooser.setFiles(file);
-    // Told when all of it is read; until then the words of the file before it may still stand there.
-    const name = path.basename(file);
-    await trainer.page.waitForFunction((wanted) => {
-        const told = document.getElementById("mirror").textContent;
-        return told.includes(wanted) && !told.includes(`Taking in ${wanted}`);
-    }, name);
-    return trainer.text();
-}
-
-async function handedOver(trainer, key) {
-    const [download] = await Promise.all([trainer.page.waitForEvent("download"), trainer.press(key)]);
-    return download.path();
-}
-
-test("a student's file goes into an empty browser, whole; its progress is what the command line says of it", async () => {
-    const trainer = await open();
-    for (let i = 0; i < 2; ++i) {
-        await flyShort(trainer);
-        await trainer.press("Escape");
-        await trainer.screen("Choose an approach");
-    }
-    await openLogbook(trainer);
-    const file = path.join(folder, "student.jsonl");
-    writeFileSync(file, readFileSync(await handedOver(trainer, "t")));
-    const before = await database(trainer.page);
-    await trainer.press("p");
-    await trainer.screen("Progress. Student");
-    const csv = readFileSync(await handedOver(trainer, "c"), "utf8");
-    assert.ok(csv.split("\n").length >= 4, csv);
-    assert.equal(csv, execFileSync(path.join(root, "build/native/slopewise"), ["progress", file, "--csv"], { encoding: "utf8" }));
-    await trainer.context.close();
-
-    const other = await open();
-    await openLogbook(other);
-    assert.match(await takeIn(other, file), /student\.jsonl: 2 attempts taken in\./);
-    assert.match(await takeIn(other, file), /student\.jsonl: 0 attempts taken in, 2 already here\./);
-    assert.deepEqual(await database(other.page), before);
-    await other.context.close();
-});
-
-test("a damaged file, one of 100 MB, one of a newer version and one of something else: each is told, nothing is harmed", async () => {
-    const trainer = await open();
-    await flyShort(trainer);
-    await trainer.press("Escape");
-    await trainer.screen("Choose an approach");
-    await openLogbook(trainer);
-    const good = readFileSync(await handedOver(trainer, "t"), "utf8");
-    const before = await database(trainer.page);
-    const [head, , attempt] = good.split("\n");
-    const write = (name, text) => {
-        const file = path.join(folder, name);
-        writeFileSync(file, text);
-        return file;
-    };
-
-    const damaged = write("damaged.jsonl", `${head}\n${attempt.slice(0, -40)}\n${attempt}\n`);
-    const told = await takeIn(trainer, damaged);
-    assert.match(told, /damaged\.jsonl: 0 attempts taken in, 1 already here, 1 problem\./);
-    assert.match(told, /damaged\.jsonl:2: is damaged/);
-
-    const newer = await takeIn(trainer, write("newer.jsonl", good.replace('"slopewise_student":1', '"slopewise_student":2')));
-    assert.match(newer, /newer\.jsonl:1: .*newer version/);
-
-    assert.match(await takeIn(trainer, write("picture.png", "\x89PNG\r\n\x1a\n0000")), /picture\.png:1: is no attempt/);
-
-    // In one line, which no file of ours is; then in many, of which the first is ours.
-    const line = write("hundred.jsonl", Buffer.alloc(100 << 20, "x"));
-    assert.match(await takeIn(trainer, line), /hundred\.jsonl:? has a line of more than 32 MB/);
-    const lines = write("lines.jsonl", Buffer.concat([Buffer.from(`${head}\n${attempt}\n`), Buffer.alloc(100 << 20, "0123456789abcde\n")]));
-    assert.match(await takeIn(trainer, lines), /lines\.jsonl: 0 attempts taken in, 1 already here, 20 problems\./);
-
-    assert.deepEqual(await database(trainer.page), before);
-    await trainer.press("Enter");
-    await trainer.screen("Deviation summary");
-    assert.deepEqual(trainer.errors, []);
-    await trainer.context.close();
-});
-
 test("on a telephone a name is written in the machine's own window", async () => {
     const trainer = await open({ width: 390, height: 844, scale: 2, touch: true });
     await openLogbook(trainer);
