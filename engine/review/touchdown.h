@@ -6,11 +6,12 @@
 namespace slopewise {
 
 struct Touchdown {
-    bool known = false;                              // the approach came down to 50 ft
-    double from_threshold_m = 0.0;                   // of the wheels, straight on with no flare
-    double from_aim_m = 0.0;                         // beyond the aim point
-    double float_least_m = 0.0, float_most_m = 0.0;  // further on, estimated, for a usual flare
-    double sink_mps = 0.0, speed_mps = 0.0;          // at 50 ft; speed less target
+    bool known = false;             // the approach came down to 50 ft
+    double from_threshold_m = 0.0;  // of the wheels, straight on with no flare
+    double from_aim_m = 0.0;        // beyond the aim point
+    double float_least_m = 0.0,
+           float_most_m = 0.0;               // with a usual flare, estimated: between these, the same way
+    double sink_mps = 0.0, speed_mps = 0.0;  // at 50 ft; speed less target
 };
 
 // What a usual flare adds: common practice, no source; an estimate, and labelled so.

@@ -338,3 +338,13 @@ TEST_CASE("aim point: a path that falls short of it is told by how much, and duc
     CHECK_NEAR(deg_from_rad(aim.ducking_rad), -0.4, 1e-9);
     CHECK(aim.wander_m > 10.0);
 }
+
+TEST_CASE(
+    "gates: a flight that began on the ground and came down past them later had none, however it ended") {
+    std::vector<TrackPoint> points = steady_approach(calm(), 900.0);
+    points.front().wheel_height_m = 0.0;
+    const Review review = review_of(points);
+    CHECK(review.summary.gates.empty());
+    CHECK_FALSE(review.aim.ducking_known);
+    CHECK(gate_at(review, 200.0) == nullptr);
+}
