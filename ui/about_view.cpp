@@ -38,9 +38,10 @@ void about_view(const App& app, AboutView& view) {
     view.kept = {
         {"Logbook", "each approach with its controls, its track and the student's name or code",
          attempts_words(app.logbook)},
-        {"Settings", "the screen, the keys, the controllers, the school, the student's name", "one text"},
-        {"Own lessons", "and the one being written", counted(app.lessons.own.size(), "lesson", "lessons")},
-        {"Drills", "what came of each", counted(app.drills.kept.size(), "result", "results")},
+        {"Settings", "the screen, the keys, the controllers, the school, the student's name", "kept"},
+        {"Own lessons", "your own, and the draft of one being written",
+         counted(app.lessons.own.size(), "lesson", "lessons")},
+        {"Drills", "the result of each run", counted(app.drills.kept.size(), "result", "results")},
         {"Class", "own question sets and the hands that were counted, without names",
          counted(app.room.ask.own.size(), "set", "sets") + ", " +
              counted(app.room.ask.tally.size(), "answered question", "answered questions")}};

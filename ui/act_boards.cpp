@@ -14,7 +14,7 @@ void show_board(App& app, BoardShown::Kind kind, int page) {
     RoomShown& shown = app.room.shown;
     const bool flight = kind == BoardShown::Kind::flight;
     if (!flight && (page < 0 || page >= board_pages(kind))) return;
-    if (!flight && shown.ask.stage != AskShown::Stage::none) stop_asking(app);
+    if (!flight && shown.ask.stage != AskShown::Stage::none) leave_question(app);
     shown.board = {kind, flight ? 0 : page, false};
     // The ink is of what was shown; and nothing flies on unseen.
     wipe_ink(shown);

@@ -87,7 +87,7 @@ void act(App& app, const SetStation& wish, Host&) {
     if (static_cast<std::size_t>(wish.choice) >= count) return;
     app.room.station.trouble.clear();
     // The question was about another approach.
-    if (row.row && app.room.shown.ask.stage != AskShown::Stage::none) stop_asking(app);
+    if (row.row && app.room.shown.ask.stage != AskShown::Stage::none) leave_question(app);
     if (row.row) choose(app, row, wish.choice);
     else grant(app, row.wish, wish.choice);
 }

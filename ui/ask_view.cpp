@@ -10,8 +10,6 @@
 namespace slopewise {
 namespace {
 
-bool is_over(AskStage stage) { return stage == AskStage::revealed || stage == AskStage::ran_on; }
-
 std::string next_words(const App& app, const Question& question) {
     const AskDesk& desk = app.room.ask;
     const bool counting = desk.run.stage == AskStage::asked || desk.run.stage == AskStage::discussed;

@@ -1,6 +1,9 @@
 #include "ui/class_views.h"
 
+#include <array>
 #include <cmath>
+#include <string_view>
+#include <utility>
 
 #include "base/units.h"
 #include "ui/app.h"
@@ -51,6 +54,26 @@ std::string state_words(const FlightSession& session) {
     return (session.paused ? "Frozen at " : "Running: ") + where;
 }
 
+// Of the panel that hides and shows: one line for what is seen, one for what is not.
+void shown_text(const RoomShown& shown, std::string& text) {
+    const std::array<std::pair<std::string_view, bool>, 5> parts{{{"slope lights", shown.lights},
+                                                                  {"dials", shown.dials},
+                                                                  {"path from the side", shown.side_profile},
+                                                                  {"calm air beside it", shown.ghost},
+                                                                  {"words over the picture", shown.names}}};
+    for (const bool on : {true, false}) {
+        std::string names;
+        const auto add = [&](std::string_view name) {
+            names += (names.empty() ? "" : ", ") + std::string(name);
+        };
+        for (const auto& [name, is_on] : parts)
+            if (is_on == on) add(name);
+        for (const InstrumentName& instrument : instrument_names)
+            if (shown.covered.*instrument.which != on) add(instrument.name);
+        if (!names.empty()) text += (on ? "Shown: " : "Hidden: ") + names + ".\n";
+    }
+}
+
 }  // namespace
 
 void class_picture_view(const App& app, View& view) {
@@ -99,6 +122,7 @@ void class_room_text(const View& view, std::string& text) {
     class_picture_text(view, text);
     if (view.class_room.panel == ClassRoomView::Panel::ask) ask_text(view, text);
     if (view.class_room.panel == ClassRoomView::Panel::station) station_text(view.station, text);
+    if (view.class_room.panel == ClassRoomView::Panel::show) shown_text(view.class_picture.shown, text);
 }
 
 }  // namespace slopewise

@@ -18,7 +18,7 @@ std::string table_text(const TextTable& table) {
 }
 
 std::string fault_text(const FaultView& fault) {
-    if (fault.title.empty()) return "No fault stands out.\n";
+    if (fault.title.empty()) return line(fault.none);
     return "To work on: " + fault.title + "\nSeen: " + fault.symptom + "\nWhy: " + fault.cause +
            "\nCould lead to: " + fault.could_lead_to + "\nNext time: " + fault.correction + "\n" +
            line(fault.others);

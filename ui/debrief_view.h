@@ -32,6 +32,7 @@ struct DecisionView {
 // The one thing to work on; without a title nothing stands out.
 struct FaultView {
     std::string title, symptom, cause, could_lead_to, correction;
+    std::string none;                // said where there is no fault to tell of, and no title
     std::string others;              // "Also seen: Ballooning with flap."; may be empty
     std::vector<double> moments_nm;  // where it was seen, to the aim point
 };

@@ -146,7 +146,7 @@ void go_on(App& app, Host& host) {
     if (is_asked(desk.run) && class_runs(app)) return freeze_or_run(app);
     if (is_asked(desk.run)) work_out_now(app, *question);
     const int right = desk.answer ? desk.answer->right : -1;
-    const bool over = desk.run.stage == AskStage::revealed || desk.run.stage == AskStage::ran_on;
+    const bool over = is_over(desk.run.stage);
     switch (const AskStep step = next_step(desk.run, right, question->run_on_s > 0.0); step) {
     case AskStep::ask: return ask_from(app, desk.run.question + (over ? 1 : 0));
     case AskStep::reveal: return reveal(app, host);
@@ -184,6 +184,13 @@ void stop_asking(App& app) {
     desk.held.reset();
     app.room.shown.ask = {};
     go_to_question(desk.run, desk.run.question);
+}
+
+void leave_question(App& app) {
+    AskRun& run = app.room.ask.run;
+    const bool over = is_over(run.stage);
+    stop_asking(app);
+    if (over) go_to_question(run, (run.question + 1) % run.questions);
 }
 
 const QuestionSet* chosen_set(const App& app) { return find_any_set(app, app.room.ask.chosen); }

@@ -28,6 +28,10 @@ void follow_asking(App& app);
 // Nothing is asked any more; what was hidden for it is shown again.
 void stop_asking(App& app);
 
+// The same, for a board or another approach: what was revealed is done with, and the next question comes
+// next.
+void leave_question(App& app);
+
 // After `RoomShown` was taken over from a class window: the set that was chosen is there again, and the
 // question that is shown is gone on with.
 void take_up_asking(App& app, const std::string& set_id);

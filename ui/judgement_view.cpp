@@ -11,6 +11,14 @@ namespace {
 
 constexpr std::size_t most_moments = 12;  // more of them say "all along", which the first says as well
 
+// No decision was due at the gate: it lay above where the approach began, or below where it ended.
+std::string no_decision_sentence(const ReviewedFlight& flight, const std::string& gate) {
+    const double began_ft =
+        flight.track.points.empty() ? 0.0 : ft_from_m(flight.track.points.front().wheel_height_m);
+    return began_ft < flight.criteria.decision_gate_ft ? "It began below the gate at " + gate + "."
+                                                       : "The gate at " + gate + " was not reached.";
+}
+
 std::string decision_sentence(const DecisionView& view, Decision decision) {
     const std::string done = view.continued ? "continued" : "gone around";
     const std::string was = view.stable ? "Stable and " : "Not stable and ";
@@ -20,7 +28,7 @@ std::string decision_sentence(const DecisionView& view, Decision decision) {
     case Decision::cautious: return was + done + ": cautious, which is no fault.";
     case Decision::none: break;
     }
-    return "The gate at " + view.gate + " was not reached.";
+    return "";
 }
 
 FaultView card_of(const Fault& fault, Convention convention) {
@@ -37,8 +45,12 @@ FaultView card_of(const Fault& fault, Convention convention) {
 void sum_up(const LastRuns& last, Convention convention, SummaryView& view) {
     view.last_runs = last_runs_view(last);
     const Fault* fault = find_fault(last.fault);
-    if (fault == nullptr) view.fault = {};
-    else if (fault->title != view.fault.title) view.fault = card_of(*fault, convention);
+    if (fault == nullptr) {
+        view.fault = {};
+        view.fault.none = view.last_runs.most_often;
+    } else if (fault->title != view.fault.title) {
+        view.fault = card_of(*fault, convention);
+    }
 }
 
 std::string run_name(std::size_t i, std::size_t count) {
@@ -56,13 +68,18 @@ DecisionView decision_view(const ReviewedFlight& flight) {
     view.known = stability != nullptr && decision != Decision::none;
     view.stable = stability != nullptr && stability->stable();
     view.continued = view.stable ? decision == Decision::right : decision == Decision::miss;
-    view.words = decision_sentence(view, decision);
+    view.words = decision == Decision::none ? no_decision_sentence(flight, view.gate)
+                                            : decision_sentence(view, decision);
     return view;
 }
 
 FaultView fault_view(const ReviewedFlight& flight) {
     const Finding* priority = flight.diagnosis.priority();
-    if (priority == nullptr) return {};
+    if (priority == nullptr) {
+        FaultView view;
+        view.none = no_fault_words(flight);
+        return view;
+    }
     FaultView view = card_of(*priority->fault, flight.criteria.convention);
     const std::vector<std::size_t>& moments = priority->evidence.moments;
     for (const std::size_t point : moments) {

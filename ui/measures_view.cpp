@@ -106,9 +106,9 @@ Group touchdown_group(const Touchdown& t) {
     group.rows = {
         row("Straight on, no flare", signed_words(ft_from_m(t.from_threshold_m)), "ft", "from the threshold"),
         row("The same", signed_words(ft_from_m(t.from_aim_m)), "ft", "from the aim point"),
-        row("A usual flare adds",
+        row("With a usual flare",
             number_words(ft_from_m(t.float_least_m)) + "\u2013" + number_words(ft_from_m(t.float_most_m)),
-            "ft"),
+            "ft", "from the threshold"),
         row("Sink at 50 ft", number_words(fpm_from_mps(t.sink_mps)), "ft/min"),
         row("Speed at 50 ft", signed_words(kt_from_mps(t.speed_mps), 1), "kt", "off target")};
     group.note = "Never scored: the flare is not flown here.";

@@ -89,7 +89,9 @@ void make_points(const Progress& progress, ProgressView& view) {
         if (row.unaided) {
             point.median_bias_deg = degrees(medians.bias_rad[unaided]);
             point.median_scatter_deg = degrees(medians.scatter_rad[unaided]);
-            point.learning_sum = static_cast<float>(progress.learning_sums[i]);
+            // An attempt with no decision at the gate changes no sum and has none of its own.
+            if (const double sum = progress.learning_sums[i]; !std::isnan(sum))
+                point.learning_sum = static_cast<float>(sum);
             ++unaided;
         }
         view.points.push_back(point);

@@ -22,16 +22,16 @@ struct KeysView {
 
 // What has to be known about keys, a line each.
 inline constexpr std::array<std::string_view, 5> key_notes{
-    "Nothing needs two keys at once. Letters go by what your keyboard gives; where it gives another "
-    "alphabet, by the "
-    "place of the key on a keyboard of the United States.",
+    "Nothing needs two keys at once. A letter is the key that writes it on your keyboard; where yours writes "
+    "another alphabet, the key that stands where that letter is on a United States keyboard.",
     "Tab, Enter and Escape are the program's own. Shift, Control, Alt and the keys F1, F3, F5 to F7 and F10 "
-    "to F12 "
-    "belong to the machine. Tab goes on from thing to thing; the arrows go back, too.",
-    "Escape always pauses the flight, and so does the space bar while no command has it.",
-    "Sheets keep the letters that stand on their buttons. Before a class its own keys come first: B . L I V "
-    "W O Y Z, 1 to 8, "
-    "Page up and Page down.",
+    "to F12 belong to the machine. Tab goes from one thing to the next; on sheets the arrows go both ways.",
+    "Escape always pauses the flight, and so does the space bar unless it was given to a command.",
+    "Sheets keep the letters that stand on their buttons, and a class has its own keys: B or . black, L "
+    "lights, I "
+    "the path from the side, V counts, W class window, O go on with it, Y labels, Z picture alone, 1 to 8 "
+    "hands, Page up "
+    "and Page down.",
     "With sticky keys one press holds nose, power, trim, look and path help. Press again, or the opposite, "
     "to let go. "
     "Going around and pausing let go of everything."};

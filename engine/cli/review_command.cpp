@@ -36,7 +36,7 @@ std::string review_text(const ReviewedFlight& flight) {
     text +=
         row("decision at the gate", std::string(decision_names[static_cast<std::size_t>(review.decision)]));
     const Finding* priority = flight.diagnosis.priority();
-    if (priority == nullptr) return text + "\nNo fault stands out.\n";
+    if (priority == nullptr) return text + "\n" + no_fault_words(flight) + "\n";
     const Fault& fault = *priority->fault;
     text += "\n" + std::string(fault.title) + "\n";
     text += row("symptom", std::string(fault.symptom)) + row("cause", std::string(fault.cause)) +

@@ -1,5 +1,7 @@
 #include "debrief/reviewed_flight.h"
 
+#include <algorithm>
+
 namespace slopewise {
 
 ReviewedFlight review_flight(const Scenario& scenario, const Criteria& criteria, const Track& track, End end,
@@ -11,6 +13,12 @@ ReviewedFlight review_flight(const Scenario& scenario, const Criteria& criteria,
     flight.review = review_of(scenario, criteria, track, end);
     flight.diagnosis = diagnose(approach_of(scenario, criteria, track, flight.review, panel_share));
     return flight;
+}
+
+std::string no_fault_words(const ReviewedFlight& flight) {
+    return std::ranges::all_of(flight.review.stability, &Stability::stable)
+               ? "No fault stands out."
+               : "No known fault explains what was not stable. Begin with the worst moment.";
 }
 
 ReviewedFlight review_recording(const Recording& recording, const Scenario& scenario,

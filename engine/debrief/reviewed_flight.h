@@ -19,6 +19,10 @@ struct ReviewedFlight {
 ReviewedFlight review_flight(const Scenario& scenario, const Criteria& criteria, const Track& track, End end,
                              double panel_share = -1.0);
 
+// Where no detector speaks: that nothing stands out, or that the worst moment is to be looked at, since a
+// gate was not stable.
+std::string no_fault_words(const ReviewedFlight& flight);
+
 // Flies the recording again in its scenario, which must be of the recording's lesson.
 ReviewedFlight review_recording(const Recording& recording, const Scenario& scenario,
                                 const Criteria& criteria);

@@ -121,7 +121,7 @@ std::string figures_section(const ReviewedFlight& flight) {
 std::string fault_section(const ReviewedFlight& flight) {
     std::string text = element("p", html_text(strongest_sentence(flight.review.summary)));
     const Finding* priority = flight.diagnosis.priority();
-    if (priority == nullptr) return text + element("p", "No fault stands out in this approach.");
+    if (priority == nullptr) return text + element("p", html_text(no_fault_words(flight)));
     const Fault& fault = *priority->fault;
     text += "<div class=\"fault\"><h2>One thing to work on: " + html_text(fault.title) +
             "</h2><p><b>Seen:</b> " + html_text(fault.symptom) + " <b>Why:</b> " + html_text(fault.cause) +

@@ -6,8 +6,6 @@
 namespace slopewise {
 namespace {
 
-bool is_over(AskStage stage) { return stage == AskStage::revealed || stage == AskStage::ran_on; }
-
 int right_of(const std::vector<int>& hands, int right) {
     const auto at = static_cast<std::size_t>(right);
     return right >= 0 && at < hands.size() ? hands[at] : 0;
@@ -18,6 +16,8 @@ std::string share_words(const std::vector<int>& hands, int right) {
 }
 
 }  // namespace
+
+bool is_over(AskStage stage) { return stage == AskStage::revealed || stage == AskStage::ran_on; }
 
 AskStep next_step(const AskRun& run, int right, bool runs_on) {
     switch (run.stage) {

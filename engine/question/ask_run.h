@@ -34,6 +34,9 @@ AskStep next_step(const AskRun& run, int right, bool runs_on);
 void take_step(AskRun& run, AskStep step, int choices);
 
 // To another question, to be asked from its beginning; one that there is not changes nothing.
+// Revealed; whether it was flown on or not.
+bool is_over(AskStage stage);
+
 void go_to_question(AskRun& run, int question);
 
 // One hand more or less for a choice, in the count that is open; never below none. False: nothing is counted

@@ -93,6 +93,9 @@ TEST_CASE("asking: another question is asked from its beginning, and one that th
     AskRun run = of_two();
     take_step(run, AskStep::ask, 2);
     count_hand(run, 0, 1);
+    CHECK(is_over(AskStage::revealed));
+    CHECK(is_over(AskStage::ran_on));
+    CHECK_FALSE(is_over(AskStage::discussed));
     go_to_question(run, 5);
     CHECK(run.stage == AskStage::asked);
     go_to_question(run, -1);

@@ -37,6 +37,17 @@ TEST_CASE("sheet: texts of others are escaped") {
     CHECK(html.find("No fault stands out") != std::string::npos);
 }
 
+TEST_CASE("sheet: where no known fault explains a gate that was not stable, it says where to begin") {
+    const Scenario scenario = shipped_scenario("from_above");
+    const Flight flight = fly_good(scenario, 1);
+    ReviewedFlight reviewed = review_flight(scenario, {}, flight.track, flight.attempt.end);
+    REQUIRE(reviewed.diagnosis.priority() == nullptr);
+    reviewed.review.stability.front().missing[static_cast<std::size_t>(Unstable::slow)] = true;
+    CHECK(no_fault_words(reviewed) ==
+          "No known fault explains what was not stable. Begin with the worst moment.");
+    CHECK(sheet_html(reviewed, {}).find(no_fault_words(reviewed)) != std::string::npos);
+}
+
 TEST_CASE("criteria: written and read again they are the same, and a part may stand alone") {
     Criteria criteria;
     criteria.decision.path_rad = rad_from_deg(0.4);

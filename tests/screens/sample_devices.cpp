@@ -83,9 +83,9 @@ AboutView sample_about() {
     view.kept = {
         {"Logbook", "each approach with its controls, its track and the student's name or code",
          "31 attempts"},
-        {"Settings", "the screen, the keys, the controllers, the school, the student's name", "one text"},
-        {"Own lessons", "and the one being written", "2 lessons"},
-        {"Drills", "what came of each", "14 results"},
+        {"Settings", "the screen, the keys, the controllers, the school, the student's name", "kept"},
+        {"Own lessons", "your own, and the draft of one being written", "2 lessons"},
+        {"Drills", "the result of each run", "14 results"},
         {"Class", "own question sets and the hands that were counted, without names",
          "1 set, 12 answered questions"}};
     view.parts = {"Slopewise: MIT", "Dear ImGui: MIT", "SDL2: zlib",

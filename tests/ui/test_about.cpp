@@ -47,7 +47,7 @@ TEST_CASE("about: what is counted is what is kept") {
     app.logbook.rows.resize(2);
     app.lessons.own.resize(1);
     CHECK(holds(about_words(app), "student's name or code: 2 attempts"));
-    CHECK(holds(about_words(app), "the one being written: 1 lesson\n"));
+    CHECK(holds(about_words(app), "of one being written: 1 lesson\n"));
     app.logbook.unkept.emplace("a", "text");
     CHECK(holds(about_words(app), "2 attempts, 1 of them only until this window closes"));
     app.logbook.standing = Logbook::Standing::refused;

@@ -116,6 +116,25 @@ TEST_CASE("asking: a dark picture is lit by the next question, and a board gives
     CHECK(room.app.room.shown.board.kind == BoardShown::Kind::flight);
 }
 
+TEST_CASE("asking: after a board or another approach, what was revealed is not asked again") {
+    Classroom room;
+    room.choose("energy_states");
+    room.ask();
+    apply(room.app, DoWithBoard{DoWithBoard::Wish::show_explain, 0}, room.host);
+    room.ask();
+    CHECK(room.desk().run.question == 0);  // it had not come to its reveal
+    room.next();
+    REQUIRE(room.desk().run.stage == AskStage::revealed);
+    apply(room.app, DoWithBoard{DoWithBoard::Wish::show_explain, 0}, room.host);
+    CHECK(room.shown().stage == AskShown::Stage::none);
+    room.ask();
+    CHECK(room.desk().run.question == 1);
+    room.next();
+    apply(room.app, SetStation{0, 0, 1}, room.host);
+    room.ask();
+    CHECK(room.desk().run.question == 2);
+}
+
 TEST_CASE("asking: hands stay with the instructor until they are shown or it is revealed") {
     Classroom room;
     room.choose("stable_or_not");

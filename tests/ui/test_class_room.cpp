@@ -119,3 +119,14 @@ TEST_CASE("class: a flight begun elsewhere is the student's again, and is kept")
     CHECK(player.app.screen == Screen::flight);
     CHECK_FALSE(player.app.room.open);
 }
+
+TEST_CASE("class: the panel that shows and hides says in words what is shown and what is not") {
+    ClassPlayer player;
+    player.wish(ChooseClassPanel{2});
+    player.wish(ShowToClass{ShowToClass::What::lights});
+    player.wish(ShowToClass{ShowToClass::What::airspeed});
+    const std::string text = player.text();
+    CHECK(text.find("Shown: dials, words over the picture, altimeter, ") != std::string::npos);
+    CHECK(text.find("Hidden: slope lights, path from the side, calm air beside it, airspeed.") !=
+          std::string::npos);
+}

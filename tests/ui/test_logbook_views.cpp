@@ -211,6 +211,14 @@ TEST_CASE("progress view: the learning curve signals where it does by hand") {
     const ProgressView early = progress_of_logbook(invented_logbook(6));
     CHECK(early.signal_at == -1);
     CHECK(early.learning == "No signal yet: the sum is 0.70 of 2.5.");
+
+    Logbook begun_low = invented_logbook(6);
+    begun_low.rows[5].row.gate_reached = false;
+    begun_low.rows[5].row.decision = Decision::none;
+    const ProgressView without = progress_of_logbook(begun_low);
+    CHECK(without.points[4].learning_sum >= 0);
+    CHECK(without.points[5].learning_sum < 0);  // draws nothing
+    CHECK(without.learning == "No signal yet: the sum is 0.35 of 2.5.");
 }
 
 TEST_CASE("progress view: medians are of how far off either way, and a new day begins a session") {

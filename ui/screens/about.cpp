@@ -72,11 +72,11 @@ void what_is_kept(Column& column, const AboutView& about, Actions& actions) {
     }
     gap(column, 0.5f);
     paragraph(column, TextSize::note, c.ink_soft,
-              "The logbook hands over each student's file, the school its own, lessons and question sets "
-              "theirs: take along what is wanted before it is erased.");
+              "Before you erase it, take along what is to be kept: each student's file from the logbook, the "
+              "school's from \"School\", lessons and question sets from where they are written.");
     gap(column, 0.5f);
     if (button_row(column, std::span(&logbook, 1)) == 0) actions.emplace_back(OpenLogbook{});
-    gap(column, 0.5f);
+    gap(column, 2);
     erasing(column, about, actions);
     if (about.news.empty()) return;
     gap(column, 0.5f);

@@ -65,7 +65,8 @@ void count_hands(Column& column, const AskView& ask, const AskShown& shown, Acti
         const float top = column.y, presses = 2 * side + grid(1);
         Column words{column.list, column.left, column.width - presses - grid(5), top + grid(0.5f)};
         paragraph(words, TextSize::note, theme().colour.ink, id + "  " + shown.choices[i]);
-        const std::string count = i < hands.size() ? std::to_string(hands[i]) : "";
+        std::string count = i < hands.size() ? std::to_string(hands[i]) : "";
+        if (!ask.counting && i < shown.second.size()) count += ", then " + std::to_string(shown.second[i]);
         text_right(column.list, {column.right() - presses - grid(1), top + grid(0.5f)}, TextSize::note,
                    theme().colour.ink, count, true);
         if (ask.counting) {

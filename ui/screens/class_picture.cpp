@@ -97,8 +97,8 @@ Actions draw_flight_picture(ImDrawList* list, ImVec2 min, ImVec2 max, const View
     if (side_shown(view)) draw_side_profile(list, layout.side.min, layout.side.max, view.flight.side_profile);
     if (!shown.dials) return {};
     ImGui::BeginDisabled(!by_hand);
-    Actions actions =
-        draw_shelf(list, layout.dials.min, layout.dials.max, view.flight.instruments, {!by_hand});
+    Actions actions = draw_shelf(list, layout.dials.min, layout.dials.max, view.flight.instruments,
+                                 {!by_hand || view.display.projector_text});
     ImGui::EndDisabled();
     return by_hand ? actions : Actions{};
 }

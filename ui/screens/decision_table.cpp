@@ -37,6 +37,7 @@ void draw_marked(ImDrawList* list, ImVec2 min, ImVec2 max, const Cell& cell) {
 void draw_decision(Column& column, const DecisionView& decision) {
     const Palette& c = theme().colour;
     heading(column, "Decision at " + decision.gate);
+    if (!decision.known) return paragraph(column, TextSize::note, c.ink_soft, decision.words);
     const float names = text_extent(TextSize::note, "not stable", true).x + grid(1.5f);
     const float widest = text_extent(TextSize::note, "gone around").x + grid(2);
     const float each = std::min(std::floor((column.width - names) / 2), std::max(widest, grid(20)));
@@ -53,8 +54,7 @@ void draw_decision(Column& column, const DecisionView& decision) {
             if (cell.stable != stable) continue;
             const float left = left_of(cell.continued);
             const ImVec2 min{left + 1, y + 1}, max{left + each - 1, y + row_height() - 1};
-            const bool this_run =
-                decision.known && decision.stable == stable && decision.continued == cell.continued;
+            const bool this_run = decision.stable == stable && decision.continued == cell.continued;
             if (this_run) draw_marked(column.list, min, max, cell);
             else
                 text_centred(column.list, {(min.x + max.x) / 2, (min.y + max.y) / 2}, TextSize::note,
@@ -62,12 +62,10 @@ void draw_decision(Column& column, const DecisionView& decision) {
         }
         column.y = y + row_height();
     }
-    if (!decision.known) paragraph(column, TextSize::note, c.ink_soft, decision.words);
 }
 
 float decision_height(const DecisionView& decision) {
-    const int lines = decision.known ? 2 : 3;
-    return grid(1.25f) + static_cast<float>(lines) * line_height(TextSize::note) + 2 * row_height();
+    return grid(1.25f) + 2 * line_height(TextSize::note) + (decision.known ? 2 * row_height() : 0);
 }
 
 }  // namespace slopewise

@@ -28,7 +28,7 @@ void draw_fault_card(Column& column, const FaultView& fault) {
     if (fault.title.empty()) {
         rule(column);
         gap(column, 0.75f);
-        paragraph(column, TextSize::note, c.ink, "No fault stands out.", true);
+        paragraph(column, TextSize::note, c.ink, fault.none, true);
         return;
     }
     const float padding = grid(1.25f), top = std::round(column.y);

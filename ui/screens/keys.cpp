@@ -54,8 +54,13 @@ void switches(Column& column, const KeysView& sheet, Actions& actions) {
     gap(column, 1);
     if (button_row(column, std::span(&usual, 1)) == 0) actions.emplace_back(DoWithKeys{Wish::usual_keys});
     gap(column, 1);
-    for (const std::string_view line : key_notes) {
-        paragraph(column, TextSize::note, theme().colour.ink_soft, line);
+}
+
+// One after another into the columns that are given, over and over: those beside each other stay about level.
+void notes(std::span<Column> columns) {
+    for (std::size_t i = 0; i < key_notes.size(); ++i) {
+        Column& column = columns[i % columns.size()];
+        paragraph(column, TextSize::note, theme().colour.ink_soft, key_notes[i]);
         gap(column, 0.5f);
     }
 }
@@ -96,6 +101,10 @@ Actions draw_keys(const View& view) {
         key_rows_from(columns[0], first_half, 0, actions);
         key_rows_from(columns[1], second_half, second, actions);
         switches(columns[2], sheet, actions);
+        gap(columns[0], 1);
+        gap(columns[1], 1);
+        std::ranges::rotate(columns, columns.begin() + 2);  // there is most room under the switches
+        notes(columns);
         join(page, columns);
     } else if (measure(page) >= two_columns_from) {
         const std::array<float, 2> shares{1, 1};
@@ -105,10 +114,12 @@ Actions draw_keys(const View& view) {
         join(page, columns);
         gap(page, 1);
         switches(page, sheet, actions);
+        notes(std::span(&page, 1));
     } else {
         key_rows_from(page, rows, 0, actions);
         gap(page, 1);
         switches(page, sheet, actions);
+        notes(std::span(&page, 1));
     }
     end_sheet(page, !asks);
     return actions;

@@ -105,7 +105,7 @@ Actions draw_stick_sense(const View&) {
     const bool wide = measure(page) >= two_columns_from;
     paragraph(page, TextSize::title, theme().colour.ink, "Which key should lower the nose?", true);
     paragraph(page, TextSize::text, theme().colour.ink_soft,
-              "Asked once. You can change it on the briefing.");
+              "Asked once. It can be changed on every briefing.");
     gap(page, 3);
 
     const float free = window.y - (page.y + ImGui::GetScrollY()) - sheet_margin();
