@@ -56,11 +56,11 @@ void switches(Column& column, const KeysView& sheet, Actions& actions) {
     gap(column, 1);
 }
 
-// One after another into the columns that are given, over and over: those beside each other stay about level.
+// Each into the column that has come least far down.
 void notes(std::span<Column> columns) {
-    for (std::size_t i = 0; i < key_notes.size(); ++i) {
-        Column& column = columns[i % columns.size()];
-        paragraph(column, TextSize::note, theme().colour.ink_soft, key_notes[i]);
+    for (const std::string_view line : key_notes) {
+        Column& column = *std::ranges::min_element(columns, {}, &Column::y);
+        paragraph(column, TextSize::note, theme().colour.ink_soft, line);
         gap(column, 0.5f);
     }
 }
@@ -103,7 +103,6 @@ Actions draw_keys(const View& view) {
         switches(columns[2], sheet, actions);
         gap(columns[0], 1);
         gap(columns[1], 1);
-        std::ranges::rotate(columns, columns.begin() + 2);  // there is most room under the switches
         notes(columns);
         join(page, columns);
     } else if (measure(page) >= two_columns_from) {
