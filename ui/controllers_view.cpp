@@ -113,9 +113,8 @@ void controllers_view(const App& app, ControllersView& view) {
         view.advice =
             "No controller is connected. Plug it in, then press one of its buttons: a browser shows a "
             "controller only after that. Gamepads, sticks, yokes and throttle levers fly as they come. Here "
-            "each can "
-            "be measured step by step: what its axes and buttons do, dead zone, curve and direction, kept "
-            "for its kind.";
+            "each can be measured step by step: what its axes and buttons do, dead zone, curve and "
+            "direction, kept for its kind.";
         return;
     }
     view.kept = is_kept(app.settings.controllers, device->id);

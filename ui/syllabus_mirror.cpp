@@ -15,7 +15,8 @@ std::string welcome_text(const View& view) {
         "Slopewise. Here you practise the last miles before the runway. Keep two white and two red lights, "
         "keep the speed, and keep looking out. Nothing can break, and every flight ends by itself near the "
         "ground.\nEnter: start with lesson 1. F: fly a final now. S: all lessons. D: drills. C: choose an "
-        "approach. L: logbook. K: your own lessons. T: teach a class. I: a class in a table. H: screen and help.\n";
+        "approach. L: logbook. K: your own lessons. T: teach a class. I: a class in a table. H: screen and "
+        "help.\n";
     if (!view.choice.student.empty()) text += "Student: " + view.choice.student + "\n";
     for (const std::string& line : view.caution) text += line + "\n";
     return text;

@@ -88,7 +88,8 @@ GateValue gate_value(const Scenario& scenario, TrackPoints points, double height
     GateValue gate;
     gate.height_ft = height_ft;
     const double height_m = m_from_ft(height_ft);
-    if (points.front().wheel_height_m <= height_m) return gate;  // it may climb and come back: no gate all the same
+    if (points.front().wheel_height_m <= height_m)
+        return gate;  // it may climb and come back: no gate all the same
     gate.point = first_below(points, height_m);
     gate.reached = gate.point > 0;
     if (!gate.reached) return gate;

@@ -93,7 +93,8 @@ TEST_CASE("summary: with a fault, without one, and with the gate not reached not
     Stage stage({1280, 720});
     check_summary(stage);
     stage.view.summary.fault = {};
-    stage.view.summary.fault.none = "No known fault explains what was not stable. Begin with the worst moment.";
+    stage.view.summary.fault.none =
+        "No known fault explains what was not stable. Begin with the worst moment.";
     stage.view.summary.strongest.clear();
     stage.view.summary.estimate.clear();
     stage.view.summary.decision = {"300 ft", false, false, false, "The gate at 300 ft was not reached."};

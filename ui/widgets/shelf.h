@@ -12,9 +12,9 @@ namespace slopewise {
 
 // How the shelf is wanted.
 struct ShelfLook {
-    bool back_row = false;                 // the airspeed once more, in digits for the last row of a classroom
-    bool peeks = false;                    // eyes outside: a finger on the dials is a look at them
-    bool dark = false;                     // nobody looks at them now
+    bool back_row = false;  // the airspeed once more, in digits for the last row of a classroom
+    bool peeks = false;     // eyes outside: a finger on the dials is a look at them
+    bool dark = false;      // nobody looks at them now
     std::string_view look_way = "hold V";  // that looks in
 };
 
