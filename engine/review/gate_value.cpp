@@ -78,18 +78,15 @@ void take_then(const TrackPoint& then, GateValue& gate) {
 }  // namespace
 
 std::size_t first_below(TrackPoints points, double height_m) {
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        if (points[i - 1].wheel_height_m > height_m && points[i].wheel_height_m <= height_m) return i;
-    }
-    return 0;
+    const auto below = std::ranges::find_if(
+        points, [&](const TrackPoint& point) { return point.wheel_height_m <= height_m; });
+    return below == points.end() ? 0 : static_cast<std::size_t>(below - points.begin());
 }
 
 GateValue gate_value(const Scenario& scenario, TrackPoints points, double height_ft) {
     GateValue gate;
     gate.height_ft = height_ft;
     const double height_m = m_from_ft(height_ft);
-    if (points.front().wheel_height_m <= height_m)
-        return gate;  // it may climb and come back: no gate all the same
     gate.point = first_below(points, height_m);
     gate.reached = gate.point > 0;
     if (!gate.reached) return gate;

@@ -9,7 +9,7 @@ namespace slopewise {
 
 struct GateValue {
     double height_ft = 0.0;   // of the wheels above the threshold
-    bool reached = false;     // false: the flight began above it and never came down to it
+    bool reached = false;     // false: the flight never came down to it, or began below it
     std::size_t point = 0;    // the first at or below the gate
     double time_s = 0.0;      // when the wheels first passed it downwards
     double distance_m = 0.0;  // to the aim point, then
@@ -45,7 +45,7 @@ GateValue gate_value(const Scenario& scenario, TrackPoints points, double height
 // seconds. Its height is that of the wheels then; nothing was before it, so that it has no trends.
 GateValue start_value(const Scenario& scenario, TrackPoints points);
 
-// The index of the first point at or below a wheel height, come to from above; 0: none.
+// The index of the first point at or below a wheel height; 0: none, or it began there, however it went on.
 std::size_t first_below(TrackPoints points, double height_m);
 
 }  // namespace slopewise
