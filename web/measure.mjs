@@ -1,8 +1,9 @@
-// Prints what a visitor downloads: node web/measure.mjs [--ratio LIMIT]
+// Prints what a visitor downloads: node web/measure.mjs [--limit BYTES] [--ratio LIMIT]
 //
 // Until the first screen, by file; then what is fetched afterwards, the rest of the program and what is there without a
 // network; and, where the build has it (tests/pages/empty_page.cpp), a page with nothing but an empty Dear ImGui window, in
-// the same shell and in one part. Exit 1 when brotli's total until the first screen is over LIMIT times the empty page's.
+// the same shell and in one part. Exit 1 when brotli's total until the first screen is over LIMIT times the empty page's, or that
+// with the rest of the program is over BYTES.
 import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -11,7 +12,7 @@ import { parseArgs } from "node:util";
 import { compressed, programAt } from "./ship/program.mjs";
 import { neededAtStart, siteFiles } from "./ship/site.mjs";
 
-const { values: options } = parseArgs({ options: { ratio: { type: "string" } } });
+const { values: options } = parseArgs({ options: { limit: { type: "string" }, ratio: { type: "string" } } });
 const built = fileURLToPath(new URL("../build/web", import.meta.url));
 const site = join(built, "site");
 
@@ -31,12 +32,16 @@ const total = sumOf("the page, to its first screen", atStart);
 print({ name: "bytes", raw: "raw", gzip: "gzip", brotli: "brotli" });
 for (const row of [...atStart, total]) print(row);
 const isProgram = ({ name }) => name.endsWith(".wasm");
-print(sumOf("the rest of the program, at once", afterwards.filter(isProgram)));
+const rest = sumOf("the rest of the program, at once", afterwards.filter(isProgram));
+print(rest);
 print(sumOf("what else is kept, for no network", afterwards.filter((row) => !isProgram(row))));
 const oneFile = join(built, "slopewise.html");
 if (existsSync(oneFile)) print({ name: "slopewise.html, the one file", raw: readFileSync(oneFile).length });
 
 const problems = [];
+const whole = total.brotli + rest.brotli;
+if (options.limit && whole > Number(options.limit)) problems.push(`The page with the rest of its program is ${whole} bytes as it is sent; the limit is ${options.limit}.`);
+
 const emptyPage = join(built, "empty_page");
 if (existsSync(`${emptyPage}.wasm`)) {
     const files = siteFiles(programAt(emptyPage, ""));
