@@ -1,7 +1,7 @@
 // Writes web/ship/first_screen.txt anew: node tests/web/learn_first_screen.mjs
 //
-// Binaryen puts a mark into each function of the program; the page is opened as a newcomer opens it, on a desktop and on a
-// telephone, and whatever has run by then is listed. Wanted when start.test.mjs says that the second part was waited for.
+// Binaryen puts a mark into each function of the program; the page is opened as a newcomer opens it, on each of
+// `firstScreens`, and whatever has run by then is listed. Wanted when second_part.test.mjs says that the second part was waited for.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -9,7 +9,7 @@ import path from "node:path";
 
 import { plainName, unescaped } from "../../web/ship/parts.mjs";
 import { siteFiles } from "../../web/ship/site.mjs";
-import { launch, root, serve, Trainer, wait } from "./trainer.mjs";
+import { firstScreens, launch, root, serve, Trainer, wait } from "./trainer.mjs";
 
 const wasmSplit = process.argv[2] ?? path.join(process.env.SLOPEWISE_DEPS ?? path.join(process.env.XDG_CACHE_HOME ?? path.join(process.env.HOME, ".cache"), "slopewise"), "emscripten/binaryen/bin/wasm-split");
 const built = path.join(root, "build/web/web/slopewise");
@@ -54,7 +54,7 @@ const server = await serve({ folder });
 const browser = await launch();
 
 const ran = new Set();
-for (const options of [{}, { width: 390, height: 844, scale: 2, touch: true }]) {
+for (const options of firstScreens) {
     writeFileSync(file("marks"), await marksOf(browser, server.address, options));
     const told = execFileSync(wasmSplit, [`--print-profile=${file("marks")}`, `${built}.wasm`], { encoding: "utf8", maxBuffer: 1 << 28 });
     for (const line of told.split("\n")) {

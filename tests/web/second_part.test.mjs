@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 
-import { launch, serve, Trainer } from "./trainer.mjs";
+import { firstScreens, launch, serve, Trainer, wait } from "./trainer.mjs";
 
 let server;
 before(async () => { server = await serve(); });
@@ -23,13 +23,13 @@ async function opened(t, name, answer, options = {}) {
 
 const waitedFor = (trainer) => trainer.page.evaluate(() => performance.getEntriesByName("waited for the second part").length);
 
-const sizes = { "a desktop": {}, "a telephone": { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true } };
-for (const [device, options] of Object.entries(sizes)) {
-    test(`on ${device} the first screen wants nothing of the second part`, async (t) => {
-        const trainer = await opened(t, "chromium", () => {}, options); // never answered
+for (const { width = 1280, height = 720, scale, touch } of firstScreens) {
+    test(`at ${width} x ${height}${touch ? ", a telephone," : ""} the first screen wants nothing of the second part`, async (t) => {
+        const never = () => {}; // answered
+        const trainer = await opened(t, "chromium", never, { viewport: { width, height }, deviceScaleFactor: scale, hasTouch: touch });
         await trainer.page.mouse.move(20, 20);
         await trainer.page.keyboard.press("Shift");
-        await trainer.page.evaluate(() => new Promise((done) => setTimeout(done, 500)));
+        await wait(500);
         assert.equal(await waitedFor(trainer), 0, "list again what it runs: node tests/web/learn_first_screen.mjs");
     });
 }

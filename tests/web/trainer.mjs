@@ -46,6 +46,15 @@ export function stage(browser = "chromium") {
     };
 }
 
+// What a newcomer may open it on. Where the first screen is too small for what stands there, it scrolls.
+const phone = { scale: 2, touch: true };
+export const firstScreens = [
+    {},
+    { width: 640, height: 360 },
+    { width: 390, height: 844, ...phone },
+    { width: 844, height: 390, ...phone },
+];
+
 export const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
 // One open page of the trainer, with what went wrong and what was asked for.
