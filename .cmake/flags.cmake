@@ -25,9 +25,11 @@ endif()
 find_program(CCACHE ccache)
 if(CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
     # Depend mode asks the compiler once, not twice, on a miss (Emscripten takes long to start). With a base folder
-    # and without the working folder in the key, a second clone finds what the first has compiled.
+    # and without the working folder in the key, a second clone finds what the first has compiled. With what it may
+    # overlook, it keeps files that take precompiled headers too; none of ours asks for the date.
     set(CMAKE_C_COMPILER_LAUNCHER ${CMAKE_COMMAND} -E env
-        CCACHE_DEPEND=1 CCACHE_BASEDIR=${PROJECT_SOURCE_DIR} CCACHE_NOHASHDIR=1 ${CCACHE})
+        CCACHE_DEPEND=1 CCACHE_BASEDIR=${PROJECT_SOURCE_DIR} CCACHE_NOHASHDIR=1
+        CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE})
     set(CMAKE_CXX_COMPILER_LAUNCHER ${CMAKE_C_COMPILER_LAUNCHER})
 endif()
 
