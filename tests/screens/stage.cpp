@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 // To ask where a window has scrolled and what the mouse is over.
 #include <imgui_internal.h>
@@ -88,10 +89,27 @@ Actions Stage::click(Screen screen, ImVec2 place) {
     return actions;
 }
 
+// Dear ImGui tells where what has the keyboard's focus is drawn: given to `wanted` for a frame, it says where
+// to look.
+ImVec2 Stage::told_place(Screen screen, ImGuiWindow& window, ImGuiID wanted) {
+    ImGuiContext& context = *context_;
+    const auto before = std::tuple(context.NavWindow, context.NavId, context.NavLayer,
+                                   context.NavFocusScopeId, context.NavIdIsAlive, window.NavRectRel[0]);
+    context.NavWindow = &window;
+    context.NavId = wanted;
+    window.NavRectRel[0] = {};
+    draw(screen);
+    const ImVec2 told = ImGui::WindowRectRelToAbs(&window, window.NavRectRel[0]).GetCenter();
+    std::tie(context.NavWindow, context.NavId, context.NavLayer, context.NavFocusScopeId,
+             context.NavIdIsAlive, window.NavRectRel[0]) = before;
+    draw(screen);
+    return told;
+}
+
 std::optional<Box> Stage::place_of(Screen screen, const char* window, const char* label, const char* group) {
     draw(screen);
     draw(screen);
-    const ImGuiWindow* found = ImGui::FindWindowByName(window);
+    ImGuiWindow* found = ImGui::FindWindowByName(window);
     if (found == nullptr) return std::nullopt;
     const ImGuiID wanted = ImHashStr(label, 0, group != nullptr ? ImHashStr(group, 0, found->ID) : found->ID);
     const auto is_there = [&](float x, float y) {
@@ -112,15 +130,17 @@ std::optional<Box> Stage::place_of(Screen screen, const char* window, const char
         }
         return inside;
     };
+    const auto around = [&](ImVec2 at) {
+        return Box{at.x - edge(at, {-1, 0}), at.y - edge(at, {0, -1}), at.x + edge(at, {1, 0}) + 1,
+                   at.y + edge(at, {0, 1}) + 1};
+    };
+    const ImVec2 told = told_place(screen, *found, wanted);
+    const ImVec2 first{std::floor(told.x), std::floor(told.y)};
+    if (is_there(first.x, first.y)) return around(first);
     const ImVec2 size = ImGui::GetIO().DisplaySize;
-    for (float y = 10; y < size.y; y += step_px) {
-        for (float x = 10; x < size.x; x += step_px) {
-            if (!is_there(x, y)) continue;
-            const ImVec2 at{x, y};
-            return Box{x - edge(at, {-1, 0}), y - edge(at, {0, -1}), x + edge(at, {1, 0}) + 1,
-                       y + edge(at, {0, 1}) + 1};
-        }
-    }
+    for (float y = 10; y < size.y; y += step_px)
+        for (float x = 10; x < size.x; x += step_px)
+            if (is_there(x, y)) return around({x, y});
     return std::nullopt;
 }
 

@@ -11,6 +11,8 @@
 #include "tests/wish_in.h"
 #include "ui/screens/screens.h"
 
+struct ImGuiWindow;
+
 namespace slopewise {
 
 struct Box {
@@ -42,7 +44,7 @@ public:
     Actions click(Screen screen, ImVec2 place);
 
     // Where what is called `label` in a window can be pressed: found as a hand would, by moving over the
-    // window.
+    // window; first to where it is said to be drawn.
     std::optional<Box> place_of(Screen screen, const char* window, const char* label,
                                 const char* group = nullptr);
 
@@ -62,6 +64,8 @@ public:
     UiState ui;
 
 private:
+    ImVec2 told_place(Screen screen, ImGuiWindow& window, ImGuiID wanted);
+
     ImGuiContext* context_ = nullptr;
 };
 
