@@ -1,9 +1,8 @@
 #include "data/drill_log.h"
 
-#include <algorithm>
-
 #include "data/drill_result_line.h"
 #include "data/fields.h"
+#include "data/log_lines.h"
 
 namespace slopewise {
 namespace {
@@ -41,31 +40,16 @@ void read_line(std::string_view line, int number, DrillLog& log) {
 }  // namespace
 
 std::string drill_log_text(std::span<const KeptDrillResult> kept, std::size_t most_bytes) {
-    std::vector<std::string> lines;  // newest first
-    std::size_t bytes = 0;
-    for (auto one = kept.rbegin(); one != kept.rend(); ++one) {
-        std::string line = line_of(*one);
-        bytes += line.size();
-        if (bytes > most_bytes) break;
-        lines.push_back(std::move(line));
-    }
-    std::string text;
-    for (auto line = lines.rbegin(); line != lines.rend(); ++line) text += *line;
-    return text;
+    std::vector<std::string> lines;
+    for (const KeptDrillResult& one : kept) lines.push_back(line_of(one));
+    return newest_lines(lines, most_bytes);
 }
 
 DrillLog read_drill_log(std::string_view text) {
     DrillLog log;
-    if (text.size() > most_drill_log_bytes) {
-        text.remove_prefix(text.size() - most_drill_log_bytes);
-        text.remove_prefix(std::min(text.find('\n'), text.size()));  // the rest of a line that was cut
-    }
-    for (int number = 1; !text.empty(); ++number) {
-        const std::size_t end = std::min(text.find('\n'), text.size());
-        const std::string_view line = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        if (!line.empty()) read_line(line, number, log);
-    }
+    int number = 0;
+    for (const std::string_view line : log_lines(text, most_drill_log_bytes))
+        if (++number; !line.empty()) read_line(line, number, log);
     return log;
 }
 

@@ -1,8 +1,7 @@
 #include "data/tally_log.h"
 
-#include <algorithm>
-
 #include "data/fields.h"
+#include "data/log_lines.h"
 #include "question/question.h"
 
 namespace slopewise {
@@ -76,31 +75,16 @@ void read_line(std::string_view line, int number, TallyLog& log) {
 }  // namespace
 
 std::string tally_log_text(std::span<const AskedQuestion> asked, std::size_t most_bytes) {
-    std::vector<std::string> lines;  // newest first
-    std::size_t bytes = 0;
-    for (auto one = asked.rbegin(); one != asked.rend(); ++one) {
-        std::string line = line_of(*one);
-        bytes += line.size();
-        if (bytes > most_bytes) break;
-        lines.push_back(std::move(line));
-    }
-    std::string text;
-    for (auto line = lines.rbegin(); line != lines.rend(); ++line) text += *line;
-    return text;
+    std::vector<std::string> lines;
+    for (const AskedQuestion& one : asked) lines.push_back(line_of(one));
+    return newest_lines(lines, most_bytes);
 }
 
 TallyLog read_tally_log(std::string_view text) {
     TallyLog log;
-    if (text.size() > most_tally_bytes) {
-        text.remove_prefix(text.size() - most_tally_bytes);
-        text.remove_prefix(std::min(text.find('\n'), text.size()));  // the rest of a line that was cut
-    }
-    for (int number = 1; !text.empty(); ++number) {
-        const std::size_t end = std::min(text.find('\n'), text.size());
-        const std::string_view line = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        if (!line.empty()) read_line(line, number, log);
-    }
+    int number = 0;
+    for (const std::string_view line : log_lines(text, most_tally_bytes))
+        if (++number; !line.empty()) read_line(line, number, log);
     return log;
 }
 
