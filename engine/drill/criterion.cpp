@@ -22,9 +22,10 @@ bool holds(const DrillCriterion& criterion, double value) {
 std::string criterion_text(const DrillCriterion& criterion) {
     const std::string limit = value_text(criterion.measure, criterion.limit);
     const std::string words = std::string(words_of(criterion.measure).words) + ": ";
+    if (words_of(criterion.measure).yes_or_no) return words + limit;
     switch (criterion.relation) {
-    case DrillCriterion::Relation::at_least: return words + limit + " or more";
-    case DrillCriterion::Relation::at_most: return words + limit + " at most";
+    case DrillCriterion::Relation::at_least: return words + "at least " + limit;
+    case DrillCriterion::Relation::at_most: return words + (limit == "0" ? "none" : "at most " + limit);
     case DrillCriterion::Relation::below: return words + "less than " + limit;
     case DrillCriterion::Relation::within: return words + "less than " + limit + " either way";
     }

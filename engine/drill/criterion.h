@@ -31,7 +31,7 @@ inline constexpr std::array<std::string_view, 4> relation_names{"at_least", "at_
 
 bool holds(const DrillCriterion& criterion, double value);
 
-// "answered right: 95 % or more".
+// "answered right: at least 95 %", "stable at the gate: yes".
 std::string criterion_text(const DrillCriterion& criterion);
 
 // A criterion against the figures of one result.

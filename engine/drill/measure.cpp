@@ -20,6 +20,7 @@ const Figure* find_figure(std::span<const Figure> figures, Measure measure) {
 
 std::string value_text(Measure measure, double value) {
     const MeasureWords& words = words_of(measure);
+    if (words.yes_or_no) return value != 0.0 ? "yes" : "no";
     char text[40];
     std::snprintf(text, sizeof text, "%.*f", words.decimals, value);
     const bool only_zeros = std::string_view(text).find_first_of("123456789") == std::string_view::npos;

@@ -47,11 +47,12 @@ struct MeasureWords {
     std::string_view words;  // "answered right"
     std::string_view unit;   // " %", with its space; may be empty
     int decimals = 0;
+    bool yes_or_no = false;  // 1 or 0 in files
 };
 
 inline constexpr std::array<MeasureWords, 28> measure_words{{
     {"right_percent", "answered right", " %", 0},
-    {"median_s", "half of the answers within", " s", 2},
+    {"median_s", "half of the answers take", " s", 2},
     {"misses", "unstable, and called stable or continued", "", 0},
     {"half_degree_percent", "right within half a degree of the path", " %", 0},
     {"bias_deg", "bias (+ seen too high, or marked too far)", "\u00b0", 2},
@@ -63,7 +64,7 @@ inline constexpr std::array<MeasureWords, 28> measure_words{{
     {"what_percent", "named right", " %", 0},
     {"held_s", "speed held without a break, after the worst flap step", " s", 0},
     {"bump_ft", "height gained at a flap step", " ft", 0},
-    {"retrim_s", "re-trimmed after a flap step within", " s", 0},
+    {"retrim_s", "re-trimming after a flap step takes", " s", 0},
     {"hands_off_kt", "speed change hands off", " kt", 1},
     {"path_percent", "path in tolerance", " %", 1},
     {"speed_percent", "speed in tolerance", " %", 1},
@@ -75,8 +76,8 @@ inline constexpr std::array<MeasureWords, 28> measure_words{{
     {"slow_kt", "slowest below target", " kt", 0},
     {"flap_stages", "flap stages raised", "", 0},
     {"flap_out_of_turn", "flap raised sinking, or all at once", "", 0},
-    {"steps_in_order", "of four steps in order: power, climb, flap, trim", "", 0},
-    {"stable_at_gate", "stable at the gate (1 yes, 0 no)", "", 0},
+    {"steps_in_order", "steps in order, of power, climb, flap, trim", "", 0},
+    {"stable_at_gate", "stable at the gate", "", 0, true},
     {"commands", "commands given", "", 0},
 }};
 
@@ -98,7 +99,7 @@ struct Figure {
 // Null where it is not among them: not known.
 const Figure* find_figure(std::span<const Figure> figures, Measure measure);
 
-// "95 %", "0.25°".
+// "95 %", "0.25°", "yes".
 std::string value_text(Measure measure, double value);
 
 // "answered right: 95 %".

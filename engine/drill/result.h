@@ -28,8 +28,8 @@ struct DrillResult {
 // Judges the figures by the drill's criteria.
 DrillResult drill_result(const Drill& drill, std::uint64_t seed, bool finished, std::vector<Figure> figures);
 
-// For a screen and for a screen reader: the figures, a line each, then the criteria: "met: answered right: 95
-// % or more; found 100 %". The last line is the next action.
+// For a screen and for a screen reader: the figures, a line each, then the criteria: "met: answered right: at
+// least 95 %; found 100 %". The last line is the next action.
 std::vector<std::string> result_lines(const DrillResult& result);
 
 }  // namespace slopewise

@@ -18,7 +18,7 @@ KeptDrillResult kept(const std::string& student, std::uint64_t seed) {
     one.result.right = 19;
     one.result.reactions_s = {0.5, 1.25};
     one.result.figures = {{Measure::right_percent, 95.0}};
-    one.result.criteria = {{"answered right: 95 % or more", "95 %", true}};
+    one.result.criteria = {{"answered right: at least 95 %", "95 %", true}};
     return one;
 }
 

@@ -72,7 +72,7 @@ TEST_CASE(
     CHECK_FALSE(holds_at(Relation::within, 0.25, -0.25));
     const JudgedCriterion unknown = judged({Measure::bump_ft, Relation::at_most, 30.0, {}}, {});
     CHECK_FALSE(unknown.met);
-    CHECK(unknown.asked == "height gained at a flap step: 30 ft at most");
+    CHECK(unknown.asked == "height gained at a flap step: at most 30 ft");
     CHECK(unknown.found == "not measured");
 }
 
@@ -165,11 +165,11 @@ TEST_CASE("results: the lines of a flight count no cards, and end with what come
     CHECK(lines(1.0) ==
           std::vector<std::string>{
               "go-around begun after the call: 1.0 s",
-              "met: go-around begun after the call: 2.0 s at most; found 1.0 s",
+              "met: go-around begun after the call: at most 2.0 s; found 1.0 s",
               "All criteria met in this run. Next: the same again on another day, with another seed."});
     CHECK(lines(3.0) ==
           std::vector<std::string>{"go-around begun after the call: 3.0 s",
-                                   "not met: go-around begun after the call: 2.0 s at most; found 3.0 s",
+                                   "not met: go-around begun after the call: at most 2.0 s; found 3.0 s",
                                    "Not all criteria met. Next: the same drill once more."});
     CHECK(result_lines(result_of(plain_quiz("quadrant_snap", {0, 1}))).front() == "1 of 2 right");
     drill.criteria.clear();

@@ -47,9 +47,16 @@ TEST_CASE("drill words: a figure in its unit, never minus nothing") {
     CHECK(figure_text({Measure::right_percent, 95.0}) == "answered right: 95 %");
     using Relation = DrillCriterion::Relation;
     CHECK(criterion_text({Measure::median_s, Relation::below, 1.5, {}}) ==
-          "half of the answers within: less than 1.50 s");
+          "half of the answers take: less than 1.50 s");
     CHECK(criterion_text({Measure::scatter_deg, Relation::within, 0.25, {}}) ==
           "scatter: less than 0.25\u00b0 either way");
+    CHECK(criterion_text({Measure::misses, Relation::at_most, 0.0, {}}) ==
+          "unstable, and called stable or continued: none");
+    CHECK(criterion_text({Measure::pitch_deg, Relation::at_most, 10.0, {}}) ==
+          "greatest pitch: at most 10.0\u00b0");
+    CHECK(criterion_text({Measure::stable_at_gate, Relation::at_least, 1.0, {}}) ==
+          "stable at the gate: yes");
+    CHECK(figure_text({Measure::stable_at_gate, 0.0}) == "stable at the gate: no");
     for (std::size_t i = 0; i < measure_words.size(); ++i)
         CHECK(measure_of(measure_words[i].id) == static_cast<Measure>(i));
 }

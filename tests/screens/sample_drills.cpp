@@ -9,8 +9,8 @@ DrillsView sample_drills() {
         view.rows.push_back(
             {"drill" + std::to_string(i), std::to_string(i) + ". Speed by attitude, and trim",
              "Hold the target speed through every flap step with the attitude, and trim until "
-             "it holds itself. 40 items. Passes: answered right: 95 % or more; half of the "
-             "answers within: below 1.50 s.",
+             "it holds itself. 40 items. Passes: answered right: at least 95 %; half of the "
+             "answers take: less than 1.50 s.",
              i < 3 ? "Last result: passed." : "Not done yet."});
     view.next = 2;
     return view;
@@ -26,8 +26,8 @@ DrillView sample_drill_about() {
     view.how = "The lights show for a moment. Say what they mean as soon as you know; do not count aloud.";
     view.mistakes = "Red and white taken the wrong way round; counted from the wrong side.";
     view.source = "FAA Aeronautical Information Manual 2-1-2 (recalled)";
-    view.passes = {"answered right: 95 % or more (common practice, no source)",
-                   "half of the answers within: below 1.50 s (common practice, no source)"};
+    view.passes = {"answered right: at least 95 % (common practice, no source)",
+                   "half of the answers take: less than 1.50 s (common practice, no source)"};
     view.go_on = "Begin";
     return view;
 }
@@ -110,8 +110,8 @@ DrillResultView sample_drill_result() {
     view.title = "Read the lights";
     view.verdict = "Not yet: not every limit was met.";
     view.items = "18 of 20 right (the last are judged)";
-    view.limits = {{"answered right: 95 % or more", "90 %", false},
-                   {"half of the answers within: below 1.50 s", "1.21 s", true}};
+    view.limits = {{"answered right: at least 95 %", "90 %", false},
+                   {"half of the answers take: less than 1.50 s", "1.21 s", true}};
     view.figures = {"bias (+ seen too high, or marked too far): 0.12\u00b0", "scatter: 0.20\u00b0"};
     view.seed = "Seed 4294967295: who takes the same seed has the same items.";
     view.next = "Not all criteria met. Next: the same drill once more.";

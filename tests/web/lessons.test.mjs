@@ -75,7 +75,7 @@ test("lesson 1 is completed by keyboard only, from the first page to its mark in
         await trainer.press("Enter", 60);
     }
     await trainer.screen("Drill result: Read the lights");
-    assert.match(await trainer.text(), /answered right: 95 % or more; found 100 %/);
+    assert.match(await trainer.text(), /answered right: at least 95 %; found 100 %/);
     assert.match(await trainer.text(), /20 of 20 right/);
     await trainer.press("Escape");
     await trainer.page.reload();
