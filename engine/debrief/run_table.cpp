@@ -138,7 +138,7 @@ constexpr RunColumn columns[] = {
      [](F f) { return known_if(f.review.go_around.flown, kt_from_mps(f.review.go_around.slowest_mps)); }},
     {"go_around_most_pitch_deg", 3, "greatest pitch likewise",
      [](F f) { return known_if(f.review.go_around.flown, deg_from_rad(f.review.go_around.most_pitch_rad)); }},
-    {"worst_at_s", 3, "when the largest deviation was",
+    {"worst_at_s", 3, "when the largest deviation was, not counting the way back from a start off the path",
      [](F f) { return f.track.points[f.review.summary.worst.point].time_s; }},
     {"worst_tolerances", 3, "how many times its tolerance it was",
      [](F f) { return f.review.summary.worst.severity; }},

@@ -14,6 +14,9 @@ struct WorstMoment {
     std::size_t point = 0;  // index into the track
     double severity = 0.0;  // largest deviation as a multiple of its tolerance
     Deviations deviations;
+    // The point at which a flight that began off its path was back on it; 0: it began on it, or never came
+    // back. On the way back only the speed counts, and the path where it was left farther than at the start.
+    std::size_t back_on_path = 0;
 };
 
 struct Summary {

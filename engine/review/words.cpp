@@ -79,8 +79,10 @@ std::string worst_sentence(const Summary& summary, const Track& track) {
     const std::string where =
         format("at %.0f ft, %.1f NM out", ft_from_m(point.wheel_height_m), nm_from_m(point.distance_m));
     const std::string what = deviation_words(summary.worst.deviations);
-    if (summary.worst.deviations.all_in()) {
-        return "Nothing left its tolerance; the largest deviation was " + where + ": " + what + ".";
+    if (summary.worst.severity <= 1.0 || summary.worst.deviations.all_in()) {
+        const char* since = summary.worst.back_on_path > 0 ? "Once on the path nothing" : "Nothing";
+        return std::string(since) + " left its tolerance; the largest deviation was " + where + ": " + what +
+               ".";
     }
     return "Worst moment " + where + ": " + what + ", the lights showing " +
            light_words(point.white_count, units_showing(point.white_fraction), summary.light_kind) + ".";

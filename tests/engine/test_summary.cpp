@@ -166,9 +166,39 @@ TEST_CASE("summary: tolerance is the larger of the angle and the height, so nobo
     CHECK_FALSE(deviations(scenario, point).speed_in);
 }
 
-TEST_CASE("words: the worst moment of a start from above is high, with the lights it showed") {
+TEST_CASE("words: the way back from a start off the path is not the worst moment, what comes after it is") {
+    for (const char* lesson : {"from_above", "from_below"}) {
+        CAPTURE(lesson);
+        const Flight flight = fly_good(shipped_scenario(lesson), 1);
+        CHECK(flight.summary.worst.back_on_path > 0);
+        CHECK(flight.summary.worst.point >= flight.summary.worst.back_on_path);
+        CHECK(worst_sentence(flight.summary, flight.track)
+                  .starts_with("Once on the path nothing left its tolerance; the largest deviation was at "));
+    }
+}
+
+TEST_CASE("summary: on the way back to the path it counts to be left farther off it, and the speed") {
     const Scenario scenario = shipped_scenario("from_above");
-    const Flight flight = fly_good(scenario, 1);
+    Track track = fly_good(scenario, 1).track;
+    const std::size_t early = track.scored / 20;  // high above the path
+    REQUIRE(early < summarise(scenario, track, End::reached_floor).worst.back_on_path);
+    TrackPoint& point = track.points[early];
+    point.sink_mps += mps_from_fpm(900.0);
+    CHECK(summarise(scenario, track, End::reached_floor).worst.point != early);
+    point.path_offset_m += m_from_ft(200.0);
+    CHECK(summarise(scenario, track, End::reached_floor).worst.point == early);
+    point.path_offset_m -= m_from_ft(200.0);
+    point.cas_mps = scenario.lesson.target_cas_mps - mps_from_kt(12.0);
+    CHECK(summarise(scenario, track, End::reached_floor).worst.point == early);
+}
+
+TEST_CASE(
+    "words: where a flight never came back to its path the worst moment is there, with the lights it "
+    "showed") {
+    const Scenario scenario = shipped_scenario("from_above");
+    const Flight flight =
+        fly_with(scenario, 1000, [&](const Attempt&) { return quantize(scenario.start_trim.controls); });
+    CHECK(flight.summary.worst.back_on_path == 0);
     const std::string words = worst_sentence(flight.summary, flight.track);
     CHECK(words.starts_with("Worst moment at 7"));
     CHECK(words.find("high") != std::string::npos);

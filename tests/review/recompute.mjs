@@ -263,10 +263,14 @@ function flapOf(setup, points) {
 
 function worstOf(setup, points) {
     let worst = { worst_at_s: points[0].time_s, worst_tolerances: 0 };
-    for (const p of points) {
+    // On the way back from a start off the path only the speed counts, and the path where it is left farther.
+    const back = points.findIndex((p) => judged(setup, p).path_in);
+    const leftFt = Math.abs(points[0].path_deviation_ft) + setup.tolerance_path_ft;
+    for (const [i, p] of points.entries()) {
         const { speed, sink } = judged(setup, p);
         const allowedFt = Math.max(setup.tolerance_path_ft, Math.abs((p.distance_to_aim_nm * 1852) / 0.3048) * setup.tolerance_path_deg * rad);
-        const times = Math.max(Math.abs(p.path_deviation_ft) / allowedFt, Math.abs(speed) / (speed < 0 ? setup.tolerance_slow_kt : setup.tolerance_fast_kt), Math.abs(sink) / setup.tolerance_sink_fpm);
+        const path = i >= back || Math.abs(p.path_deviation_ft) > leftFt ? Math.abs(p.path_deviation_ft) / allowedFt : 0;
+        const times = Math.max(path, Math.abs(speed) / (speed < 0 ? setup.tolerance_slow_kt : setup.tolerance_fast_kt), i >= back ? Math.abs(sink) / setup.tolerance_sink_fpm : 0);
         if (times > worst.worst_tolerances) worst = { worst_at_s: p.time_s, worst_tolerances: times };
     }
     return worst;
