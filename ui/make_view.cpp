@@ -21,6 +21,7 @@
 #include "ui/school_desk.h"
 #include "ui/sound_view.h"
 #include "ui/sources_view.h"
+#include "ui/stick_question.h"
 #include "ui/syllabus_views.h"
 #include "ui/take_away.h"
 #include "ui/views.h"
@@ -64,7 +65,9 @@ void make_view(const App& app, View& view) {
         view.where_and_when = where_and_when_view(app.catalog, app.settings.where_and_when,
                                                   chosen_scenario(app), app.settings.school.runway_unit);
         break;
-    case Screen::stick_sense: break;
+    case Screen::stick_sense:
+        view.stick_question = stick_question_view(app.settings.keys.thumb_pads && app.hands.fingers.ever);
+        break;
     case Screen::briefing:
         view.briefing = briefing_view(briefed_scenario(app), app.settings);
         view.briefing.run = briefed_run_words(app);

@@ -17,6 +17,7 @@
 #include "ui/lesson_editor_mirror.h"
 #include "ui/logbook_mirror.h"
 #include "ui/sources_view.h"
+#include "ui/stick_question.h"
 #include "ui/syllabus_mirror.h"
 
 namespace slopewise {
@@ -195,9 +196,7 @@ void screen_text(Screen screen, const View& view, std::string& text) {
     switch (screen) {
     case Screen::choices: text += choices_text(view); break;
     case Screen::where_and_when: text += where_and_when_text(view.where_and_when); break;
-    case Screen::stick_sense:
-        text += "Which key should lower the nose? Press it: the up key or the down key.";
-        break;
+    case Screen::stick_sense: text += stick_question_text(view.stick_question); break;
     case Screen::briefing: text += briefing_text(view.briefing); break;
     case Screen::flight: flight_text(view.flight, text); break;
     case Screen::summary: text += summary_text(view.summary); break;

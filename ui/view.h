@@ -239,10 +239,17 @@ struct Mirror {
 };
 
 // Kept from frame to frame: what is made anew is written over what it held.
+struct StickQuestionView {
+    std::string asks = "Which key should lower the nose?";
+    std::string up = "Up key", down = "Down key";
+    bool by_thumb = false;
+};
+
 struct View {
     int edition = -1;  // of the words that stand through a flight
     ChoiceView choice;
     WhereAndWhenView where_and_when;
+    StickQuestionView stick_question;
     BriefingView briefing;
     FlightView flight;
     SummaryView summary;

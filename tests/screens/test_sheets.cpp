@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tests/screens/stage.h"
+#include "ui/stick_question.h"
 #include "ui/theme.h"
 
 using namespace slopewise;
@@ -78,12 +79,18 @@ TEST_CASE("stick sense: each card is an answer") {
     for (const ImVec2 size : {ImVec2{1280, 720}, ImVec2{390, 844}}) {
         Stage stage(size);
         CAPTURE(size_words(size));
-        const Actions up = press(stage, Screen::stick_sense, "stick sense", "Up key");
-        REQUIRE(find<AnswerStickSense>(up) != nullptr);
-        CHECK(find<AnswerStickSense>(up)->up_key_pushes);
-        const Actions down = press(stage, Screen::stick_sense, "stick sense", "Down key");
-        REQUIRE(find<AnswerStickSense>(down) != nullptr);
-        CHECK_FALSE(find<AnswerStickSense>(down)->up_key_pushes);
+        for (const bool by_thumb : {false, true}) {
+            CAPTURE(by_thumb);
+            stage.view.stick_question = stick_question_view(by_thumb);
+            const char* up_words = by_thumb ? "Thumb up" : "Up key";
+            const char* down_words = by_thumb ? "Thumb down" : "Down key";
+            const Actions up = press(stage, Screen::stick_sense, "stick sense", up_words);
+            REQUIRE(find<AnswerStickSense>(up) != nullptr);
+            CHECK(find<AnswerStickSense>(up)->up_key_pushes);
+            const Actions down = press(stage, Screen::stick_sense, "stick sense", down_words);
+            REQUIRE(find<AnswerStickSense>(down) != nullptr);
+            CHECK_FALSE(find<AnswerStickSense>(down)->up_key_pushes);
+        }
     }
 }
 

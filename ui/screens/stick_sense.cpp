@@ -1,4 +1,5 @@
-// Asked once: which key lowers the nose. Both answers are common, and the wrong one spoils every flight.
+// Asked once: which key, or which way of the thumb, lowers the nose. Both answers are common, and the wrong
+// one spoils every flight.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -16,18 +17,23 @@ constexpr float nose_down_rad = -0.26f;  // more than is ever flown, so that the
 
 struct Answer {
     float arrow;  // -1 up, +1 down the page
-    const char* words;
+    const std::string& words;
     const char* because;
     bool up_key_pushes;
+    float corner;  // of the key, in its size; half of it is a thumb's round pad
 };
 
-constexpr std::array<Answer, 2> answers{{{-1, "Up key", "As a stick: forward lowers the nose.", true},
-                                         {+1, "Down key", "Down lowers the nose, up raises it.", false}}};
+std::array<Answer, 2> answers_of(const StickQuestionView& question) {
+    const float corner = question.by_thumb ? 0.5f : 0.12f;
+    return {{{-1, question.up, "As a stick: forward lowers the nose.", true, corner},
+             {+1, question.down, "Down lowers the nose, up raises it.", false, corner}}};
+}
 
-void big_key(ImDrawList* list, ImVec2 centre, float size, float arrow, ImU32 ink) {
+void big_key(ImDrawList* list, ImVec2 centre, float size, const Answer& answer, ImU32 ink) {
+    const float arrow = answer.arrow;
     const ImVec2 min{std::round(centre.x - size / 2), std::round(centre.y - size / 2)};
     const ImVec2 max{min.x + size, min.y + size};
-    const float round = size * 0.12f;
+    const float round = size * answer.corner;
     list->AddRectFilled({min.x, min.y + size * 0.08f}, {max.x, max.y + size * 0.08f}, theme().colour.rule,
                         round);
     list->AddRectFilled(min, max, theme().colour.paper, round);
@@ -60,7 +66,7 @@ bool answer_card(Column& column, float height, const Answer& answer) {
     const Palette& c = theme().colour;
     const ImVec2 min{column.left, std::round(column.y)};
     const ImVec2 max{column.right(), min.y + height};
-    const Press press = press_area(answer.words, min, {column.width, height});
+    const Press press = press_area(answer.words.c_str(), min, {column.width, height});
     if (answer.up_key_pushes) ImGui::SetItemDefaultFocus();
     if (press.hovered || press.held) column.list->AddRectFilled(min, max, c.band, grid(0.5f));
     column.list->AddRect(min, max, c.accent, grid(0.5f), 0, std::max(1.5f, grid(0.1875f)));
@@ -77,7 +83,7 @@ bool answer_card(Column& column, float height, const Answer& answer) {
     const float between = craft * 0.1f;
     const float left = column.left + (column.width - key - between - craft * 1.12f) / 2;
     const ImVec2 hub{left + key + between + craft / 2, middle};
-    big_key(column.list, {left + key / 2, middle}, key, answer.arrow, c.ink);
+    big_key(column.list, {left + key / 2, middle}, key, answer, c.ink);
     aircraft_mark(column.list, hub, craft, nose_down_rad, c.ink,
                   press.hovered || press.held ? c.band : c.paper);
     nose_arrow(column.list, hub, craft * 0.58f, c.accent);
@@ -98,12 +104,13 @@ bool answer_card(Column& column, float height, const Answer& answer) {
 
 }  // namespace
 
-Actions draw_stick_sense(const View&) {
+Actions draw_stick_sense(const View& view) {
     Actions actions;
+    const std::array<Answer, 2> answers = answers_of(view.stick_question);
     Column page = begin_sheet("stick sense");
     const ImVec2 window = ImGui::GetIO().DisplaySize;
     const bool wide = measure(page) >= two_columns_from;
-    paragraph(page, TextSize::title, theme().colour.ink, "Which key should lower the nose?", true);
+    paragraph(page, TextSize::title, theme().colour.ink, view.stick_question.asks, true);
     paragraph(page, TextSize::text, theme().colour.ink_soft,
               "Asked once. It can be changed on every briefing.");
     gap(page, 3);
