@@ -179,8 +179,8 @@ export class Trainer {
     // From the choice of an approach into its flight; a newcomer is asked which key lowers the nose.
     async startFlight() {
         await this.press("Enter");
-        await this.page.waitForFunction(() => /Briefing|Which key/.test(document.getElementById("mirror").textContent));
-        if ((await this.text()).includes("Which key")) await this.press("ArrowUp");
+        await this.page.waitForFunction(() => /Briefing|lower the nose/.test(document.getElementById("mirror").textContent));
+        if ((await this.text()).includes("lower the nose")) await this.press("ArrowUp");
         await this.screen("Briefing");
         await this.press("Enter");
         await this.screen("Flying");

@@ -20,24 +20,35 @@ struct Answer {
     const std::string& words;
     const char* because;
     bool up_key_pushes;
-    float corner;  // of the key, in its size; half of it is a thumb's round pad
+    bool by_thumb;
 };
 
 std::array<Answer, 2> answers_of(const StickQuestionView& question) {
-    const float corner = question.by_thumb ? 0.5f : 0.12f;
-    return {{{-1, question.up, "As a stick: forward lowers the nose.", true, corner},
-             {+1, question.down, "Down lowers the nose, up raises it.", false, corner}}};
+    return {{{-1, question.up, "As a stick: forward lowers the nose.", true, question.by_thumb},
+             {+1, question.down, "Down lowers the nose, up raises it.", false, question.by_thumb}}};
+}
+
+// The cap of a key with its side below it, or a round pad.
+void cap(ImDrawList* list, ImVec2 min, float size, bool round, ImU32 ink) {
+    const float deep = size * 0.08f, line = std::max(1.5f, size / 40);
+    if (round) {
+        constexpr int segments = 64;
+        const ImVec2 centre{min.x + size / 2, min.y + size / 2};
+        list->AddCircleFilled({centre.x, centre.y + deep}, size / 2, theme().colour.rule, segments);
+        list->AddCircleFilled(centre, size / 2, theme().colour.paper, segments);
+        list->AddCircle(centre, size / 2, ink, segments, line);
+        return;
+    }
+    const ImVec2 max{min.x + size, min.y + size};
+    const float corner = size * 0.12f;
+    list->AddRectFilled({min.x, min.y + deep}, {max.x, max.y + deep}, theme().colour.rule, corner);
+    list->AddRectFilled(min, max, theme().colour.paper, corner);
+    list->AddRect(min, max, ink, corner, 0, line);
 }
 
 void big_key(ImDrawList* list, ImVec2 centre, float size, const Answer& answer, ImU32 ink) {
     const float arrow = answer.arrow;
-    const ImVec2 min{std::round(centre.x - size / 2), std::round(centre.y - size / 2)};
-    const ImVec2 max{min.x + size, min.y + size};
-    const float round = size * answer.corner;
-    list->AddRectFilled({min.x, min.y + size * 0.08f}, {max.x, max.y + size * 0.08f}, theme().colour.rule,
-                        round);
-    list->AddRectFilled(min, max, theme().colour.paper, round);
-    list->AddRect(min, max, ink, round, 0, std::max(1.5f, size / 40));
+    cap(list, {std::round(centre.x - size / 2), std::round(centre.y - size / 2)}, size, answer.by_thumb, ink);
     const ImVec2 tip{centre.x, centre.y + arrow * size * 0.26f};
     const ImVec2 neck{centre.x, centre.y + arrow * size * 0.04f};
     const ImVec2 foot{centre.x, centre.y - arrow * size * 0.26f};
