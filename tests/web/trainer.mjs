@@ -165,6 +165,13 @@ export class Trainer {
         await this.page.keyboard.up(key);
     }
 
+    // A key let go at once, for what steps: on a slow machine one that is held for two frames is held long enough to go on
+    // by itself.
+    async tap(key) {
+        await this.page.keyboard.press(key);
+        await this.frames(3);
+    }
+
     // The left button pressed and let go at a place, each in frames of its own.
     async click([x, y]) {
         const { mouse } = this.page;
