@@ -238,13 +238,14 @@ struct Mirror {
     friend bool operator==(const Mirror&, const Mirror&) = default;
 };
 
-// Kept from frame to frame: what is made anew is written over what it held.
+// Asked once: which key, or on a touched screen which way of the thumb, lowers the nose.
 struct StickQuestionView {
     std::string asks = "Which key should lower the nose?";
     std::string up = "Up key", down = "Down key";
     bool by_thumb = false;
 };
 
+// Kept from frame to frame: what is made anew is written over what it held.
 struct View {
     int edition = -1;  // of the words that stand through a flight
     ChoiceView choice;

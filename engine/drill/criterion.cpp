@@ -22,7 +22,7 @@ bool holds(const DrillCriterion& criterion, double value) {
 std::string criterion_text(const DrillCriterion& criterion) {
     const std::string limit = value_text(criterion.measure, criterion.limit);
     const std::string words = std::string(words_of(criterion.measure).words) + ": ";
-    if (words_of(criterion.measure).yes_or_no) return words + limit;
+    if (words_of(criterion.measure).yes_or_no) return words + (holds(criterion, 1.0) ? "yes" : "no");
     switch (criterion.relation) {
     case DrillCriterion::Relation::at_least: return words + "at least " + limit;
     case DrillCriterion::Relation::at_most: return words + (limit == "0" ? "none" : "at most " + limit);

@@ -56,6 +56,7 @@ TEST_CASE("drill words: a figure in its unit, never minus nothing") {
           "greatest pitch: at most 10.0\u00b0");
     CHECK(criterion_text({Measure::stable_at_gate, Relation::at_least, 1.0, {}}) ==
           "stable at the gate: yes");
+    CHECK(criterion_text({Measure::stable_at_gate, Relation::below, 1.0, {}}) == "stable at the gate: no");
     CHECK(figure_text({Measure::stable_at_gate, 0.0}) == "stable at the gate: no");
     for (std::size_t i = 0; i < measure_words.size(); ++i)
         CHECK(measure_of(measure_words[i].id) == static_cast<Measure>(i));
